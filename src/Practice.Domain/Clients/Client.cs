@@ -1,0 +1,163 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Practice.Domain.Foods;
+using Practice.Domain.Quantities;
+
+namespace Practice.Domain.Clients;
+
+/// <summary>Sex as the published formulas use it.</summary>
+public enum Sex
+{
+    /// <summary>Female.</summary>
+    Female,
+
+    /// <summary>Male.</summary>
+    Male,
+}
+
+/// <summary>A body mass on a day.</summary>
+/// <param name="On">Day of weighing.</param>
+/// <param name="Mass">Body mass.</param>
+public sealed record BodyMassEntry(LocalDate On, BodyMass Mass);
+
+/// <summary>A recent race that tells how fast the client is.</summary>
+/// <param name="DistanceKm">Distance, km, 1 to 250.</param>
+/// <param name="Time">Finish time.</param>
+/// <param name="On">Day of the race.</param>
+public sealed record RaceResult(decimal DistanceKm, Duration Time, LocalDate? On = null);
+
+/// <summary>What formulas need to know of a body and its training.</summary>
+public sealed record Physique
+{
+    /// <summary>Sex for formulas.</summary>
+    public required Sex Sex { get; init; }
+
+    /// <summary>Height, cm, 100 to 230.</summary>
+    public required decimal HeightCm { get; init; }
+
+    /// <summary>Measured body fat, % of body mass, 3 to 60; null when not measured.</summary>
+    public decimal? BodyFatPercent { get; init; }
+
+    /// <summary>Measured maximal oxygen uptake, mL/kg/min, 20 to 90; null when not measured.</summary>
+    public decimal? Vo2Max { get; init; }
+
+    /// <summary>A recent race, to estimate from when no laboratory value is at hand.</summary>
+    public RaceResult? RecentResult { get; init; }
+
+    /// <summary>Usual weekly running distance, km, 0 to 300.</summary>
+    public decimal? WeeklyKm { get; init; }
+}
+
+/// <summary>The athlete in care.</summary>
+public sealed class Client
+{
+    private Client() { }
+
+    /// <summary>Key.</summary>
+    public Guid Id { get; private set; }
+
+    /// <summary>The practice that owns the record.</summary>
+    public Guid PracticeId { get; private set; }
+
+    /// <summary>Given name.</summary>
+    public string GivenName { get; private set; } = "";
+
+    /// <summary>Family name.</summary>
+    public string FamilyName { get; private set; } = "";
+
+    /// <summary>Where to write to; may be unknown.</summary>
+    public string? Email { get; private set; }
+
+    /// <summary>Day of birth.</summary>
+    public LocalDate BirthDate { get; private set; }
+
+    /// <summary>Body and training, for formulas.</summary>
+    public Physique Physique { get; private set; } = null!;
+
+    /// <summary>What must not be eaten.</summary>
+    public Diet Diet { get; private set; } = Diet.Unrestricted;
+
+    /// <summary>What is liked and tolerated.</summary>
+    public Tastes Tastes { get; private set; } = Tastes.Unknown;
+
+    /// <summary>Kitchen words of the client's papers.</summary>
+    public HouseholdUnits Units { get; private set; }
+
+    /// <summary>The practitioner's notes.</summary>
+    public string Notes { get; private set; } = "";
+
+    /// <summary>Weighings, oldest first.</summary>
+    public ImmutableList<BodyMassEntry> BodyMassLog { get; private set; } = [];
+
+    /// <summary>Full name.</summary>
+    public string Name => $"{GivenName} {FamilyName}".Trim();
+
+    /// <summary>The latest weighing; null before the first.</summary>
+    public BodyMassEntry? LatestMass => BodyMassLog.IsEmpty ? null : BodyMassLog[^1];
+
+    /// <summary>Takes a client into care.</summary>
+    /// <exception cref="ArgumentException">A name is empty or longer than 100 characters.</exception>
+    public static Client Register(
+        Guid practiceId,
+        string givenName,
+        string familyName,
+        LocalDate birthDate,
+        Physique physique,
+        BodyMassEntry mass
+    )
+    {
+        ArgumentNullException.ThrowIfNull(physique);
+        ArgumentNullException.ThrowIfNull(mass);
+        var client = new Client
+        {
+            Id = Guid.CreateVersion7(),
+            PracticeId = practiceId,
+            BodyMassLog = [mass],
+        };
+        client.Identify(givenName, familyName, birthDate, null);
+        client.Physique = physique;
+        return client;
+    }
+
+    /// <summary>Records who the client is.</summary>
+    /// <exception cref="ArgumentException">A name is empty or longer than 100 characters.</exception>
+    public void Identify(string givenName, string familyName, LocalDate birthDate, string? email)
+    {
+        GivenName = PersonName(givenName, nameof(givenName));
+        FamilyName = PersonName(familyName, nameof(familyName));
+        BirthDate = birthDate;
+        Email = string.IsNullOrWhiteSpace(email) ? null : email.Trim();
+    }
+
+    /// <summary>Records body and training.</summary>
+    public void Measure(Physique physique) => Physique = physique;
+
+    /// <summary>Records a weighing; a second one of the same day replaces the first.</summary>
+    public void Weigh(BodyMassEntry entry) =>
+        BodyMassLog = [
+            .. BodyMassLog.Where(e => e.On != entry.On).Append(entry).OrderBy(e => e.On),
+        ];
+
+    /// <summary>Records what must not be eaten.</summary>
+    public void Restrict(Diet diet) => Diet = diet;
+
+    /// <summary>Records what is liked.</summary>
+    public void Prefer(Tastes tastes) => Tastes = tastes;
+
+    /// <summary>Chooses the kitchen words of the client's papers.</summary>
+    public void Speak(HouseholdUnits units) => Units = units;
+
+    /// <summary>Replaces the notes.</summary>
+    public void Annotate(string notes) => Notes = notes;
+
+    /// <summary>Age in whole years on a day.</summary>
+    public int AgeOn(LocalDate day) => Period.Between(BirthDate, day, PeriodUnits.Years).Years;
+
+    private static string PersonName(string name, string parameter)
+    {
+        var trimmed = name.Trim();
+        return trimmed.Length is > 0 and <= 100
+            ? trimmed
+            : throw new ArgumentException("A name has 1 to 100 characters.", parameter);
+    }
+}

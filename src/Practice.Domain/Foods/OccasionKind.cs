@@ -1,0 +1,26 @@
+namespace Practice.Domain.Foods;
+
+/// <summary>A sitting of the day, in its order.</summary>
+public enum OccasionKind
+{
+    /// <summary>First meal of the day.</summary>
+    Breakfast,
+
+    /// <summary>Between breakfast and lunch.</summary>
+    MorningSnack,
+
+    /// <summary>Midday meal.</summary>
+    Lunch,
+
+    /// <summary>Between lunch and the evening meal.</summary>
+    AfternoonSnack,
+
+    /// <summary>A second afternoon snack, in days of seven sittings.</summary>
+    LateAfternoonSnack,
+
+    /// <summary>Evening meal.</summary>
+    EveningMeal,
+
+    /// <summary>Something small before bed.</summary>
+    Supper,
+}
