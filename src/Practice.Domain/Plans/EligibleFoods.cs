@@ -65,6 +65,9 @@ public sealed record EligibleFoods(
             return $"excluded by screening: {traits}";
         if (adjustments.NoFructoseAtAll && food.Per100G.FructoseLoadG > 0)
             return "excluded by screening: fructose or sucrose";
+        // sucrose that is not known is taken to be there: it can be no more than the sugars
+        if (adjustments.NoSucroseAtAll && (food.Per100G.SucroseG ?? food.Per100G.SugarsG) > 0)
+            return "excluded by screening: sucrose";
         return adjustments.LactoseMaxPerOccasionG is 0 && HasLactose(food)
             ? "excluded by screening: lactose"
             : null;

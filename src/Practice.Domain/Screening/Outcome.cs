@@ -1,30 +1,76 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Practice.Domain.Evidence;
-using Practice.Domain.Foods;
 
 namespace Practice.Domain.Screening;
 
-/// <summary>Blocks issuing a plan until a named professional's clearance is on file.</summary>
+/// <summary>What it takes to lift a hold.</summary>
+public enum LiftedBy
+{
+    /// <summary>A clearance that names a professional and her profession.</summary>
+    Professional,
+
+    /// <summary>The practitioner's own word on how it was handled.</summary>
+    Practitioner,
+
+    /// <summary>Only the missing answers: no clearance counts.</summary>
+    Answers,
+}
+
+/// <summary>Blocks issuing a plan until it is lifted.</summary>
 /// <param name="Key">Stable key, such as <c>diabetes-insulin</c>.</param>
 /// <param name="Title">Short name.</param>
 /// <param name="Reason">Why it blocks and what clearance is needed, from whom.</param>
 /// <param name="Source">Where the rule comes from.</param>
-public sealed record Hold(string Key, string Title, string Reason, Source Source);
+/// <param name="LiftedBy">What it takes to lift it.</param>
+public sealed record Hold(
+    string Key,
+    string Title,
+    string Reason,
+    Source Source,
+    LiftedBy LiftedBy = LiftedBy.Professional
+)
+{
+    /// <summary>Whether a clearance lifts this hold on a day.</summary>
+    public bool IsLiftedBy(Clearance clearance, LocalDate day)
+    {
+        ArgumentNullException.ThrowIfNull(clearance);
+        return clearance.HoldKey == Key
+            && clearance.IsValidOn(day)
+            && LiftedBy switch
+            {
+                LiftedBy.Professional => clearance.NamesAProfessional,
+                LiftedBy.Practitioner => true,
+                _ => false,
+            };
+    }
+}
 
-/// <summary>A professional's word that lifts one hold.</summary>
+/// <summary>A word that lifts one hold: a professional's, or the practitioner's own where that is enough.</summary>
 /// <param name="HoldKey">Key of the hold.</param>
-/// <param name="By">Who cleared it, with profession.</param>
+/// <param name="By">Who cleared it.</param>
+/// <param name="Profession">
+/// The profession in which she did, such as <c>diabetologist</c>; empty when it is the practitioner's own word.
+/// </param>
 /// <param name="On">Date of the clearance.</param>
-/// <param name="ExpiresOn">Last day it holds.</param>
+/// <param name="ExpiresOn">Last day it counts.</param>
 /// <param name="WhatWasSaid">Scope and conditions.</param>
 public sealed record Clearance(
     string HoldKey,
     string By,
+    string Profession,
     LocalDate On,
     LocalDate ExpiresOn,
     string WhatWasSaid
-);
+)
+{
+    /// <summary>Whether it says who cleared the hold and in which profession.</summary>
+    public bool NamesAProfessional =>
+        !string.IsNullOrWhiteSpace(By) && !string.IsNullOrWhiteSpace(Profession);
+
+    /// <summary>Whether it counts on a day: given, and not expired.</summary>
+    public bool IsValidOn(LocalDate day) => On <= day && day <= ExpiresOn;
+}
 
 /// <summary>A text that goes on screen and paper.</summary>
 /// <param name="Key">Stable key.</param>
@@ -32,61 +78,6 @@ public sealed record Clearance(
 /// <param name="ForClient">Whether the client reads it too, or only the practitioner.</param>
 /// <param name="Source">Where the rule comes from.</param>
 public sealed record Caution(string Key, string Text, bool ForClient, Source Source);
-
-/// <summary>Numbers and foods that screening changes by itself.</summary>
-public sealed record Adjustments
-{
-    /// <summary>No change.</summary>
-    public static Adjustments None { get; } = new();
-
-    /// <summary>Handouts and phone show no number with a unit.</summary>
-    public bool NumberFree { get; init; }
-
-    /// <summary>No weighing and no advice that needs it.</summary>
-    public bool NoWeighing { get; init; }
-
-    /// <summary>No advice to add salt.</summary>
-    public bool NoAddedSodium { get; init; }
-
-    /// <summary>No low-residue restriction.</summary>
-    public bool NoLowResidue { get; init; }
-
-    /// <summary>Drink to thirst only: no drinking plan.</summary>
-    public bool ThirstOnly { get; init; }
-
-    /// <summary>The protein floor of the general population must not be applied.</summary>
-    public bool NoProteinFloor { get; init; }
-
-    /// <summary>Lowest carbohydrate rate to choose, g/kg/day; null for the general rule.</summary>
-    public decimal? CarbohydrateRateLow { get; init; }
-
-    /// <summary>Highest carbohydrate rate to choose, g/kg/day; null for the general rule.</summary>
-    public decimal? CarbohydrateRateHigh { get; init; }
-
-    /// <summary>Caffeine of a day, mg; null for the general limit, zero for none.</summary>
-    public decimal? CaffeineMaxMgPerDay { get; init; }
-
-    /// <summary>Foods with these are never served.</summary>
-    public ImmutableHashSet<Allergen> ExcludedAllergens { get; init; } = [];
-
-    /// <summary>Foods with any of these traits are never served.</summary>
-    public FoodTraits ExcludedTraits { get; init; }
-
-    /// <summary>Lactose of one sitting, g; null for no limit, zero for none at all.</summary>
-    public decimal? LactoseMaxPerOccasionG { get; init; }
-
-    /// <summary>Lactose of a day, g.</summary>
-    public decimal? LactoseMaxPerDayG { get; init; }
-
-    /// <summary>Fructose of one sitting, g; null for the general limit.</summary>
-    public decimal? FructoseMaxPerOccasionG { get; init; }
-
-    /// <summary>Foods with any fructose or sucrose are never served (hereditary intolerance).</summary>
-    public bool NoFructoseAtAll { get; init; }
-
-    /// <summary>Weight of a sitting is cut to this fraction (early fullness), 0.5 to 1.</summary>
-    public decimal OccasionWeightFactor { get; init; } = 1m;
-}
 
 /// <summary>What the answers mean.</summary>
 /// <param name="Holds">What blocks issuing, cleared or not.</param>
@@ -96,4 +87,12 @@ public sealed record ScreeningOutcome(
     ImmutableArray<Hold> Holds,
     ImmutableArray<Caution> Cautions,
     Adjustments Adjustments
-);
+)
+{
+    /// <summary>The holds that no clearance lifts on a day: while there is one, nothing is issued.</summary>
+    public ImmutableArray<Hold> StandingHolds(IEnumerable<Clearance> clearances, LocalDate day)
+    {
+        var given = clearances.ToList();
+        return [.. Holds.Where(hold => !given.Any(c => hold.IsLiftedBy(c, day)))];
+    }
+}
