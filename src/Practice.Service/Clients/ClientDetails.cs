@@ -1,0 +1,44 @@
+using NodaTime;
+using Practice.Domain.Clients;
+using Practice.Domain.Foods;
+
+namespace Practice.Service.Clients;
+
+/// <summary>What the client form says, already read as Domain values.</summary>
+public sealed record ClientDetails
+{
+    public required string GivenName { get; init; }
+    public required string FamilyName { get; init; }
+    public string? Email { get; init; }
+    public required LocalDate BirthDate { get; init; }
+    public required Physique Physique { get; init; }
+    public Diet Diet { get; init; } = Diet.Unrestricted;
+    public Tastes Tastes { get; init; } = Tastes.Unknown;
+    public HouseholdUnits Units { get; init; }
+    public string Notes { get; init; } = "";
+
+    /// <summary>The details of a client as they stand.</summary>
+    public static ClientDetails Of(Client client) =>
+        new()
+        {
+            GivenName = client.GivenName,
+            FamilyName = client.FamilyName,
+            Email = client.Email,
+            BirthDate = client.BirthDate,
+            Physique = client.Physique,
+            Diet = client.Diet,
+            Tastes = client.Tastes,
+            Units = client.Units,
+            Notes = client.Notes,
+        };
+
+    internal void ApplyTo(Client client)
+    {
+        client.Identify(GivenName, FamilyName, BirthDate, Email);
+        client.Measure(Physique);
+        client.Restrict(Diet);
+        client.Prefer(Tastes);
+        client.Speak(Units);
+        client.Annotate(Notes);
+    }
+}
