@@ -1,0 +1,26 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using Practice.Domain.Clients;
+using Practice.Domain.Practices;
+using Practice.Store.Documents;
+
+namespace Practice.Store.Clients;
+
+internal sealed class ClientMapping : IEntityTypeConfiguration<Client>
+{
+    public void Configure(EntityTypeBuilder<Client> builder)
+    {
+        builder.ToTable("client");
+        builder.HasTenantKey(c => c.PracticeId, c => c.Id);
+        builder.HasVersion();
+        builder.Property(c => c.GivenName).HasMaxLength(100);
+        builder.Property(c => c.FamilyName).HasMaxLength(100);
+        builder.Property(c => c.Email).HasMaxLength(320);
+        builder.Property(c => c.Units).HasConversion<string>().HasMaxLength(20);
+        builder.Property(c => c.Physique).IsDocument();
+        builder.Property(c => c.Diet).IsDocument();
+        builder.Property(c => c.Tastes).IsDocument();
+        builder.Property(c => c.BodyMassLog).IsDocument();
+        builder.HasOne<PracticeProfile>().WithMany().HasForeignKey(c => c.PracticeId);
+    }
+}

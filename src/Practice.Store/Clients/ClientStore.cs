@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using Microsoft.EntityFrameworkCore;
+using NodaTime;
+using Practice.Domain.Caseload;
+using Practice.Domain.Clients;
+using Practice.Domain.Practices;
+using Practice.Store.Races;
+
+namespace Practice.Store.Clients;
+
+/// <summary>The clients of a practice.</summary>
+public sealed class ClientStore
+{
+    private readonly IDbContextFactory<PracticeDb> _contexts;
+
+    internal ClientStore(IDbContextFactory<PracticeDb> contexts) => _contexts = contexts;
+
+    public async Task<OnFile<Client>?> Find(
+        Guid practiceId,
+        Guid clientId,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(practiceId);
+        return db.OnFileOrNull(
+            await db.Clients.SingleOrDefaultAsync(c => c.Id == clientId, cancel)
+        );
+    }
+
+    public Task<OnFile<Client>> Add(Client client, AuditEntry audit, CancellationToken cancel) =>
+        _contexts.Add(client, audit, cancel);
+
+    public Task<SaveOutcome<Client>> Save(
+        OnFile<Client> client,
+        AuditEntry audit,
+        CancellationToken cancel
+    ) =>
+        _contexts.Save(client, audit, db => db.Clients.Where(c => c.Id == client.Value.Id), cancel);
+
+    /// <summary>Removes a client with races, plans and screening. Only the line of audit stays.</summary>
+    public async Task<bool> Erase(Guid clientId, AuditEntry audit, CancellationToken cancel)
+    {
+        await using var db = _contexts.Open(audit.PracticeId);
+        await using var all = await db.Database.BeginTransactionAsync(cancel);
+        if (await db.Clients.Where(c => c.Id == clientId).ExecuteDeleteAsync(cancel) == 0)
+            return false;
+        db.Add(audit);
+        await db.SaveChangesAsync(cancel);
+        await all.CommitAsync(cancel);
+        return true;
+    }
+
+    /// <summary>Clients whose name or address contains the text, by family name; all of them for an empty text.</summary>
+    public async Task<ImmutableArray<ClientRow>> Search(
+        Guid practiceId,
+        string text,
+        LocalDate today,
+        CancellationToken cancel,
+        int take = 500
+    )
+    {
+        await using var db = _contexts.Open(practiceId);
+        var clients = db.Clients.AsQueryable();
+        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            var like = $"%{LikePattern.Escape(word)}%";
+            clients = clients.Where(c =>
+                EF.Functions.ILike(c.GivenName + " " + c.FamilyName + " " + c.Email, like, "\\")
+            );
+        }
+
+        var midnight = today.AtMidnight();
+        return
+        [
+            .. await clients
+                .OrderBy(c => c.FamilyName)
+                .ThenBy(c => c.GivenName)
+                .ThenBy(c => c.Id)
+                .Take(take)
+                .Select(c => new ClientRow(
+                    c.Id,
+                    c.GivenName,
+                    c.FamilyName,
+                    c.Email,
+                    c.BirthDate,
+                    c.Units,
+                    db.Rows(db.Races.Where(r => r.ClientId == c.Id && r.Start >= midnight))
+                        .OrderBy(r => r.Start)
+                        .FirstOrDefault()
+                ))
+                .ToListAsync(cancel),
+        ];
+    }
+
+    /// <summary>How many clients the practice has.</summary>
+    public async Task<int> Count(Guid practiceId, CancellationToken cancel)
+    {
+        await using var db = _contexts.Open(practiceId);
+        return await db.Clients.CountAsync(cancel);
+    }
+}

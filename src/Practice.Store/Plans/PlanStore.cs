@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using Microsoft.EntityFrameworkCore;
+using Practice.Domain.Caseload;
+using Practice.Domain.Plans;
+using Practice.Domain.Practices;
+
+namespace Practice.Store.Plans;
+
+/// <summary>The plan versions of a practice's races.</summary>
+public sealed class PlanStore
+{
+    private readonly IDbContextFactory<PracticeDb> _contexts;
+
+    internal PlanStore(IDbContextFactory<PracticeDb> contexts) => _contexts = contexts;
+
+    public async Task<OnFile<PlanVersion>?> Find(
+        Guid practiceId,
+        Guid versionId,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(practiceId);
+        return db.OnFileOrNull(
+            await db.PlanVersions.SingleOrDefaultAsync(p => p.Id == versionId, cancel)
+        );
+    }
+
+    /// <summary>The version with the highest number; null before the first.</summary>
+    public async Task<OnFile<PlanVersion>?> Latest(
+        Guid practiceId,
+        Guid raceId,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(practiceId);
+        return db.OnFileOrNull(
+            await db
+                .PlanVersions.Where(p => p.RaceId == raceId)
+                .OrderByDescending(p => p.Number)
+                .FirstOrDefaultAsync(cancel)
+        );
+    }
+
+    /// <summary>The versions of a race without their plans, newest first.</summary>
+    public async Task<ImmutableArray<PlanVersionRow>> Versions(
+        Guid practiceId,
+        Guid raceId,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(practiceId);
+        return
+        [
+            .. await db
+                .PlanVersions.Where(p => p.RaceId == raceId)
+                .OrderByDescending(p => p.Number)
+                .Select(p => new PlanVersionRow(
+                    p.Id,
+                    p.RaceId,
+                    p.Number,
+                    p.Status,
+                    p.Reason,
+                    p.CreatedAt,
+                    p.EditedAt,
+                    p.IssuedBy,
+                    p.IssuedAt
+                ))
+                .ToListAsync(cancel),
+        ];
+    }
+
+    /// <summary>The number the race's next version gets.</summary>
+    public async Task<int> NextNumber(Guid practiceId, Guid raceId, CancellationToken cancel)
+    {
+        await using var db = _contexts.Open(practiceId);
+        var last = await db
+            .PlanVersions.Where(p => p.RaceId == raceId)
+            .MaxAsync(p => (int?)p.Number, cancel);
+        return (last ?? 0) + 1;
+    }
+
+    /// <summary>Files a new version; a conflict when somebody else took its number meanwhile.</summary>
+    public Task<OnFile<PlanVersion>> Add(
+        PlanVersion version,
+        AuditEntry audit,
+        CancellationToken cancel
+    ) => _contexts.Add(version, audit, cancel);
+
+    public Task<SaveOutcome<PlanVersion>> Save(
+        OnFile<PlanVersion> version,
+        AuditEntry audit,
+        CancellationToken cancel
+    ) =>
+        _contexts.Save(
+            version,
+            audit,
+            db => db.PlanVersions.Where(p => p.Id == version.Value.Id),
+            cancel
+        );
+}

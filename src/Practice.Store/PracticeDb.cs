@@ -1,0 +1,47 @@
+using Microsoft.AspNetCore.DataProtection.EntityFrameworkCore;
+using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore;
+using Practice.Domain.Clients;
+using Practice.Domain.Plans;
+using Practice.Domain.Practices;
+using Practice.Domain.Races;
+using Practice.Store.Accounts;
+using Practice.Store.Practices;
+
+namespace Practice.Store;
+
+/// <summary>The database as one practice sees it. Without a practice it is empty.</summary>
+internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
+    : IdentityUserContext<Account, Guid>(options),
+        IDataProtectionKeyContext
+{
+    /// <summary>
+    /// The practice whose rows are seen. It reaches the database with each opening of the connection, so it is set
+    /// before the first query.
+    /// </summary>
+    public Guid Practice { get; set; }
+
+    /// <summary>What somebody at the door says of an account: its id, its sign-in name or its passkey.</summary>
+    public string AtTheDoor { get; set; } = "";
+
+    public DbSet<RegisteredPractice> Register => Set<RegisteredPractice>();
+    public DbSet<PracticeProfile> Practices => Set<PracticeProfile>();
+    public DbSet<Client> Clients => Set<Client>();
+    public DbSet<Race> Races => Set<Race>();
+    public DbSet<PlanVersion> PlanVersions => Set<PlanVersion>();
+    public DbSet<AuditEntry> Audit => Set<AuditEntry>();
+    public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
+
+    protected override void OnModelCreating(ModelBuilder builder)
+    {
+        base.OnModelCreating(builder);
+        builder.ApplyConfigurationsFromAssembly(typeof(PracticeDb).Assembly);
+        // Row security already hides other practices. The filter says it in the query too, so that a distributed
+        // table is asked on one node only.
+        builder.Entity<PracticeProfile>().HasQueryFilter(p => p.PracticeId == Practice);
+        builder.Entity<Client>().HasQueryFilter(c => c.PracticeId == Practice);
+        builder.Entity<Race>().HasQueryFilter(r => r.PracticeId == Practice);
+        builder.Entity<PlanVersion>().HasQueryFilter(p => p.PracticeId == Practice);
+        builder.Entity<AuditEntry>().HasQueryFilter(a => a.PracticeId == Practice);
+    }
+}

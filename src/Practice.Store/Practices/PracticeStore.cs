@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using Microsoft.EntityFrameworkCore;
+using Practice.Domain.Caseload;
+using Practice.Domain.Practices;
+
+namespace Practice.Store.Practices;
+
+/// <summary>The practices that live here, each seen only by itself.</summary>
+public sealed class PracticeStore
+{
+    private readonly IDbContextFactory<PracticeDb> _contexts;
+
+    internal PracticeStore(IDbContextFactory<PracticeDb> contexts) => _contexts = contexts;
+
+    public async Task<OnFile<PracticeProfile>?> Find(Guid practiceId, CancellationToken cancel)
+    {
+        await using var db = _contexts.Open(practiceId);
+        return db.OnFileOrNull(await db.Practices.SingleOrDefaultAsync(cancel));
+    }
+
+    /// <summary>Whether any practice lives here; a fresh installation has none.</summary>
+    public async Task<bool> AnyYet(CancellationToken cancel)
+    {
+        await using var db = _contexts.CreateDbContext();
+        return await db.Register.AnyAsync(cancel);
+    }
+
+    /// <summary>Keys of all practices, oldest first: for work that goes through them one by one.</summary>
+    public async Task<ImmutableArray<Guid>> All(CancellationToken cancel)
+    {
+        await using var db = _contexts.CreateDbContext();
+        return [.. await db.Register.OrderBy(r => r.Id).Select(r => r.Id).ToListAsync(cancel)];
+    }
+
+    public async Task<OnFile<PracticeProfile>> Found(
+        PracticeProfile practice,
+        AuditEntry audit,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(practice.PracticeId);
+        db.AddRange(practice, new RegisteredPractice(practice.PracticeId), audit);
+        await db.SaveChangesAsync(cancel);
+        return db.OnFile(practice);
+    }
+
+    public Task<SaveOutcome<PracticeProfile>> Save(
+        OnFile<PracticeProfile> practice,
+        AuditEntry audit,
+        CancellationToken cancel
+    ) => _contexts.Save(practice, audit, db => db.Practices, cancel);
+
+    /// <summary>Everybody who can sign in for the practice, by name.</summary>
+    public async Task<ImmutableArray<TeamMember>> Team(Guid practiceId, CancellationToken cancel)
+    {
+        await using var db = _contexts.Open(practiceId);
+        return
+        [
+            .. await db
+                .Users.Where(a => a.PracticeId == practiceId)
+                .OrderBy(a => a.DisplayName)
+                .Select(a => new TeamMember(a.Id, a.DisplayName, a.Email ?? "", a.Role))
+                .ToListAsync(cancel),
+        ];
+    }
+}

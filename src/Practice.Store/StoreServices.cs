@@ -1,0 +1,54 @@
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using Npgsql;
+using Practice.Store.Accounts;
+using Practice.Store.Audit;
+using Practice.Store.Clients;
+using Practice.Store.Plans;
+using Practice.Store.Practices;
+using Practice.Store.Races;
+
+namespace Practice.Store;
+
+/// <summary>Registers all that touches the database.</summary>
+public static class StoreServices
+{
+    /// <param name="services">Where to register.</param>
+    /// <param name="connectionString">The connection of the application's own role, from <see cref="PracticeDatabase"/>.</param>
+    public static IServiceCollection AddPracticeStore(
+        this IServiceCollection services,
+        string connectionString
+    )
+    {
+        services.AddSingleton(_ => PracticeDbOptions.Source(connectionString));
+        services.AddDbContextFactory<PracticeDb>(
+            (provider, options) =>
+                options.UsePractice(provider.GetRequiredService<NpgsqlDataSource>())
+        );
+        services.Configure<IdentityOptions>(PracticeDbOptions.SetIdentityVersion);
+        services.AddScoped<IUserStore<Account>, AccountStore>();
+        services
+            .AddDataProtection()
+            .PersistKeysToDbContext<PracticeDb>()
+            .SetApplicationName("practice");
+        services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
+
+        services.AddStore(contexts => new ClientStore(contexts));
+        services.AddStore(contexts => new RaceStore(contexts));
+        services.AddStore(contexts => new PlanStore(contexts));
+        services.AddStore(contexts => new PracticeStore(contexts));
+        services.AddStore(contexts => new AuditLog(contexts));
+        return services;
+    }
+
+    private static void AddStore<T>(
+        this IServiceCollection services,
+        Func<IDbContextFactory<PracticeDb>, T> make
+    )
+        where T : class =>
+        services.AddSingleton(provider =>
+            make(provider.GetRequiredService<IDbContextFactory<PracticeDb>>())
+        );
+}
