@@ -157,6 +157,31 @@ public sealed record Food
     /// <summary>Nutrients of one step of the serving.</summary>
     public Nutrients PerStep => Per100G.ForGrams(Serving.StepGrams);
 
+    /// <summary>
+    /// Whether it holds no cereal with gluten: wheat, barley, rye or oats. Certified oats are not in it, for whether
+    /// oats are tolerated is each client's own question.
+    /// </summary>
+    public bool IsGlutenFree =>
+        !Allergens.Any(a =>
+            a is Allergen.Wheat or Allergen.Barley or Allergen.Rye or Allergen.Oats
+        );
+
+    /// <summary>
+    /// Whether it is free of lactose: no milk in it, or at most 0.1 g in 100 g, the limit products sold as lactose-free
+    /// usually keep (common practice, no source).
+    /// </summary>
+    public bool IsLactoseFree => !Allergens.Contains(Allergen.Milk) || Per100G.LactoseG <= 0.1m;
+
+    /// <summary>Whether nothing in it comes from animals.</summary>
+    public bool IsVegan =>
+        IsVegetarian
+        && !Is(FoodTraits.AnimalProduct)
+        && !Allergens.Contains(Allergen.Milk)
+        && !Allergens.Contains(Allergen.Eggs);
+
+    /// <summary>Whether there is no meat, fish, shellfish or gelatine in it.</summary>
+    public bool IsVegetarian => !Is(FoodTraits.Meat) && !Is(FoodTraits.Seafood);
+
     /// <summary>Whether it has all of the given traits.</summary>
     public bool Is(FoodTraits traits) => (Traits & traits) == traits;
 

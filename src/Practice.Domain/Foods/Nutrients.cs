@@ -67,6 +67,12 @@ public sealed record Nutrients
             ? free + sucrose / 2
             : Math.Max(0, SugarsG - (LactoseG ?? 0)) / 2;
 
+    /// <summary>
+    /// The most lactose there can be, g: the lactose where known, else all sugars. Safe for one food; of a sum of
+    /// foods add the ceilings, not this of the sum.
+    /// </summary>
+    public decimal LactoseCeilingG => LactoseG ?? SugarsG;
+
     /// <summary>These nutrients times a factor of zero or more.</summary>
     public Nutrients Times(decimal factor) =>
         new()
