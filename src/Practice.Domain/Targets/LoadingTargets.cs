@@ -1,4 +1,8 @@
 using System.Collections.Immutable;
+using NodaTime;
+using Practice.Domain.Clients;
+using Practice.Domain.Races;
+using Practice.Domain.Screening;
 
 namespace Practice.Domain.Targets;
 
@@ -14,6 +18,9 @@ public sealed record LoadingTargets
 {
     /// <summary>Whether the event is long enough to load for; otherwise the plan tops up.</summary>
     public required bool Loads { get; init; }
+
+    /// <summary>Length of the window that the targets hold for, h: as chosen, or 24 when the event is too short to load.</summary>
+    public int WindowHours { get; init; } = 36;
 
     /// <summary>Carbohydrate rate, g/kg per 24 h.</summary>
     public required Target CarbohydrateRate { get; init; }
@@ -59,6 +66,57 @@ public sealed record LoadingTargets
 
     /// <summary>Expected muscle glycogen through the window.</summary>
     public required ImmutableArray<GlycogenPoint> Glycogen { get; init; }
+
+    /// <summary>
+    /// Computes everything a client's loading plan is held against. Guidelines set the targets; models explain; what
+    /// screening says comes before both; a practitioner's own value, which carries a reason, replaces the aim (the
+    /// ceiling, where a target has no aim) and what is computed from it.
+    /// </summary>
+    /// <param name="client">Who it is for; weighed at least once.</param>
+    /// <param name="race">What it is for.</param>
+    /// <param name="screening">What the health questions change.</param>
+    /// <param name="choices">What the practitioner chose.</param>
+    /// <param name="today">Today, for the client's age.</param>
+    /// <exception cref="ArgumentException">The client has not been weighed, or a choice is out of range.</exception>
+    public static LoadingTargets For(
+        Client client,
+        Race race,
+        ScreeningOutcome screening,
+        LoadingChoices choices,
+        LocalDate today
+    )
+    {
+        var loading = LoadingCase.Of(client, race, screening, choices, today);
+        var finish = ExpectedFinishTarget.Of(loading);
+        var loads = EventLength.IsWorthLoading(race, finish);
+        var hours = loads ? choices.WindowHours : 24;
+        var rate = CarbohydrateRateTarget.Of(loading, loads);
+        var perDay = CarbohydrateAmounts.PerDay(loading, rate);
+        var protein = ProteinTarget.Of(loading);
+        var fibre = FibreTarget.Of(loading);
+        var fat = FatTarget.Of(loading, perDay, protein, fibre);
+        var glycogen = GlycogenForecast.Of(loading, perDay);
+        return new LoadingTargets
+        {
+            Loads = loads,
+            WindowHours = hours,
+            CarbohydrateRate = rate,
+            CarbohydratePerDay = perDay,
+            CarbohydrateTotal = CarbohydrateAmounts.Total(loading, perDay, hours),
+            Energy = EnergyTarget.Of(loading, perDay, protein, fat, fibre),
+            Protein = protein,
+            Fat = fat,
+            Fibre = fibre,
+            DrinksShare = DrinksShareTarget.Of(loading),
+            Fluid = FluidTarget.Of(loading),
+            Sodium = SodiumTarget.Of(loading),
+            FructosePerOccasion = FructoseTarget.Of(loading),
+            BodyMassGain = BodyMassGainTarget.Of(loading, glycogen, hours),
+            Benefit = BenefitTarget.Of(loading, loads, finish, glycogen, hours),
+            ExpectedFinish = finish,
+            Glycogen = glycogen.Hourly(hours),
+        };
+    }
 
     /// <summary>All targets in reading order.</summary>
     public IEnumerable<Target> All =>
