@@ -66,7 +66,8 @@ public sealed record Adjustments
     /// <summary>Foods with any fructose or sucrose are never served (hereditary intolerance).</summary>
     public bool NoFructoseAtAll { get; init; }
 
-    /// <summary>Foods with any sucrose are never served; fructose is allowed (sucrase-isomaltase deficiency).</summary>
+    /// <summary>Foods with any sucrose are never served; fructose is allowed (sucrase-isomaltase
+    /// deficiency).</summary>
     public bool NoSucroseAtAll { get; init; }
 
     /// <summary>Weight of a sitting is cut to this fraction (early fullness), 0.5 to 1.</summary>

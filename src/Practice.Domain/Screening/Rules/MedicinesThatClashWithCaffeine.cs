@@ -1,0 +1,22 @@
+using Practice.Domain.Evidence;
+using Practice.Domain.Screening.Questions;
+
+namespace Practice.Domain.Screening.Rules;
+
+/// <summary>
+/// Theophylline, clozapine, MAO inhibitors and stimulants: effects add up, or levels change.
+/// </summary>
+internal sealed class MedicinesThatClashWithCaffeine : ScreeningRule
+{
+    public override Source Source => ScreeningSources.GeneralKnowledge;
+
+    public override bool When(ScreenedCase screened) =>
+        screened.TakesAnyOf(
+            Medicines.Theophylline,
+            Medicines.Clozapine,
+            Medicines.MaoInhibitor,
+            Medicines.Stimulant
+        );
+
+    public override Findings Then(ScreenedCase screened) => WithoutCaffeine.Findings;
+}
