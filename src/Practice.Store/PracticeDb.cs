@@ -5,6 +5,7 @@ using Practice.Domain.Clients;
 using Practice.Domain.Plans;
 using Practice.Domain.Practices;
 using Practice.Domain.Races;
+using Practice.Domain.Screening;
 using Practice.Store.Accounts;
 using Practice.Store.Practices;
 
@@ -28,6 +29,7 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
     public DbSet<PracticeProfile> Practices => Set<PracticeProfile>();
     public DbSet<Client> Clients => Set<Client>();
     public DbSet<Race> Races => Set<Race>();
+    public DbSet<ScreeningRecord> Screenings => Set<ScreeningRecord>();
     public DbSet<PlanVersion> PlanVersions => Set<PlanVersion>();
     public DbSet<AuditEntry> Audit => Set<AuditEntry>();
     public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
@@ -41,6 +43,7 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
         builder.Entity<PracticeProfile>().HasQueryFilter(p => p.PracticeId == Practice);
         builder.Entity<Client>().HasQueryFilter(c => c.PracticeId == Practice);
         builder.Entity<Race>().HasQueryFilter(r => r.PracticeId == Practice);
+        builder.Entity<ScreeningRecord>().HasQueryFilter(s => s.PracticeId == Practice);
         builder.Entity<PlanVersion>().HasQueryFilter(p => p.PracticeId == Practice);
         builder.Entity<AuditEntry>().HasQueryFilter(a => a.PracticeId == Practice);
     }

@@ -9,6 +9,7 @@ using Practice.Store.Clients;
 using Practice.Store.Plans;
 using Practice.Store.Practices;
 using Practice.Store.Races;
+using Practice.Store.Screening;
 
 namespace Practice.Store;
 
@@ -37,6 +38,7 @@ public static class StoreServices
 
         services.AddStore(contexts => new ClientStore(contexts));
         services.AddStore(contexts => new RaceStore(contexts));
+        services.AddStore(contexts => new ScreeningStore(contexts));
         services.AddStore(contexts => new PlanStore(contexts));
         services.AddStore(contexts => new PracticeStore(contexts));
         services.AddStore(contexts => new AuditLog(contexts));

@@ -1,0 +1,30 @@
+using Practice.Service.Desks;
+using Practice.Service.Screening;
+using Practice.Store.Clients;
+using Practice.Store.Races;
+
+namespace Practice.Service.Clients;
+
+/// <summary>Opens a client's file.</summary>
+public sealed class OpenClient(
+    ClientStore clients,
+    RaceStore races,
+    CurrentScreening screenings,
+    PracticeCalendar calendar
+)
+{
+    /// <returns>The file; null when the practice has no such client.</returns>
+    public async Task<ClientFile?> Run(Desk desk, Guid clientId, CancellationToken cancel)
+    {
+        if (await clients.Find(desk.PracticeId, clientId, cancel) is not { } client)
+            return null;
+        var screening = await screenings.Of(desk, clientId, cancel);
+        return new ClientFile(
+            client,
+            await races.OfClient(desk.PracticeId, clientId, cancel),
+            screening,
+            screening.Outcome(client.Value, calendar.Today),
+            screening.StandingHolds(client.Value, calendar.Today)
+        );
+    }
+}

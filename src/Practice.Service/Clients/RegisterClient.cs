@@ -1,0 +1,30 @@
+using Practice.Domain.Clients;
+using Practice.Service.Desks;
+using Practice.Store.Clients;
+
+namespace Practice.Service.Clients;
+
+/// <summary>Takes a client into care.</summary>
+public sealed class RegisterClient(ClientStore clients, PracticeCalendar calendar)
+{
+    /// <returns>Key of the new client.</returns>
+    public async Task<Guid> Run(
+        Desk desk,
+        ClientDetails details,
+        BodyMassEntry mass,
+        CancellationToken cancel
+    )
+    {
+        var client = Client.Register(
+            desk.PracticeId,
+            details.GivenName,
+            details.FamilyName,
+            details.BirthDate,
+            details.Physique,
+            mass
+        );
+        details.ApplyTo(client);
+        await clients.Add(client, desk.Note("client-registered", client.Id, calendar.Now), cancel);
+        return client.Id;
+    }
+}

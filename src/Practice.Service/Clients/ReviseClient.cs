@@ -1,0 +1,29 @@
+using Practice.Domain.Caseload;
+using Practice.Domain.Clients;
+using Practice.Service.Desks;
+using Practice.Store.Clients;
+
+namespace Practice.Service.Clients;
+
+/// <summary>Changes what is known of a client.</summary>
+public sealed class ReviseClient(ClientStore clients, PracticeCalendar calendar)
+{
+    /// <param name="desk">Who acts.</param>
+    /// <param name="client">The client as it was read; nobody's later change is overwritten.</param>
+    /// <param name="details">What the form says.</param>
+    /// <param name="cancel">Cancels.</param>
+    public Task<SaveOutcome<Client>> Run(
+        Desk desk,
+        OnFile<Client> client,
+        ClientDetails details,
+        CancellationToken cancel
+    )
+    {
+        details.ApplyTo(client.Value);
+        return clients.Save(
+            client,
+            desk.Note("client-revised", client.Value.Id, calendar.Now),
+            cancel
+        );
+    }
+}

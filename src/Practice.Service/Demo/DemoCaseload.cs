@@ -1,0 +1,251 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Practice.Domain.Clients;
+using Practice.Domain.Foods;
+using Practice.Domain.Screening;
+using Practice.Domain.Screening.Questions;
+using Practice.Domain.Targets;
+
+namespace Practice.Service.Demo;
+
+/// <summary>
+/// Twenty-four invented clients in every state a caseload knows. Names, races and stories are invented; days are
+/// counted from today, so that the practice always looks alive.
+/// </summary>
+internal static class DemoCaseload
+{
+    private const string London = "Europe/London";
+    private const string Athens = "Europe/Athens";
+    private const string NewYork = "America/New_York";
+    private const string Sofia = "Europe/Sofia";
+
+    private static readonly LocalTime Nine = new(9, 0);
+    private static readonly LocalTime HalfPastSeven = new(7, 30);
+
+    private static ScreeningAnswers Healthy => Questionnaire.NothingToReport;
+
+    private static Duration Time(int hours, int minutes) =>
+        Duration.FromMinutes(60 * hours + minutes);
+
+    private static RaceResult Half(int minutes) => new(21.0975m, Duration.FromMinutes(minutes));
+
+    private static RaceResult Ten(int minutes) => new(10m, Duration.FromMinutes(minutes));
+
+    private static DemoRace Harbour(int weekend) =>
+        new("Saltmere Harbour Marathon", "Saltmere", London, 42.195m, weekend, Nine);
+
+    private static DemoRace Valley(int weekend) =>
+        new("Ottersby Mills Marathon", "Ottersby", London, 42.195m, weekend, new LocalTime(10, 0));
+
+    private static DemoRace Olive(int weekend) =>
+        new("Pelagiri Coast Marathon", "Pelagiri", Athens, 42.195m, weekend, HalfPastSeven);
+
+    private static DemoRace Lakes(int weekend) =>
+        new(
+            "Marlow Falls Marathon",
+            "Marlow Falls",
+            NewYork,
+            42.195m,
+            weekend,
+            new LocalTime(8, 0),
+            true
+        );
+
+    private static DemoRace Ridge(int weekend) =>
+        new("Stannock Ridge 50", "Stannock", London, 50m, weekend, new LocalTime(6, 30), true);
+
+    private static DemoRace Quay(int weekend) =>
+        new("Saltmere Quay Half", "Saltmere", London, 21.0975m, weekend, Nine);
+
+    private static DemoRace Rose(int weekend) =>
+        new("Damarovo Valley Marathon", "Damarovo", Sofia, 42.195m, weekend, Nine);
+
+    public static ImmutableArray<DemoClient> Clients(LocalDate today) =>
+        [
+            // this weekend
+            new("Maren", "Holloway", Sex.Female, 34, 168, 58.5m, Harbour(0), Time(3, 25))
+            {
+                RecentResult = Half(97),
+                WeeklyKm = 64,
+                Plan = DemoPlan.Issued,
+                Tastes = Tastes.Unknown with
+                {
+                    Likes = ["white-rice", "banana", "bagel", "honey"],
+                    Tolerated = ["bagel", "white-rice", "orange-juice"],
+                },
+                Notes = "Third marathon. Went out too fast last time.",
+            },
+            new("Tomas", "Reyes-Lind", Sex.Male, 41, 181, 76m, Harbour(0), Time(3, 5))
+            {
+                Vo2Max = 56,
+                WeeklyKm = 80,
+                Plan = DemoPlan.Issued,
+                Choices = new LoadingChoices { WindowHours = 48 },
+            },
+            new("Ελένη", "Παπαδάκη", Sex.Female, 29, 163, 54m, Olive(0), Time(3, 40))
+            {
+                RecentResult = Half(104),
+                WeeklyKm = 55,
+                Plan = DemoPlan.Draft,
+                Diet = new Diet { Pattern = DietPattern.Vegetarian },
+            },
+            // a hold, with the race close
+            new("Callum", "Ashdown", Sex.Male, 38, 178, 82m, Harbour(0), Time(3, 50))
+            {
+                WeeklyKm = 48,
+                RecentResult = Half(110),
+                Answers = Healthy
+                    .With(Diabetes.Kind, Diabetes.Type1)
+                    .With(Medicines.Taken, Medicines.Insulin),
+                Notes = "Type 1 diabetes, wears a sensor. Waiting for the clinic's letter.",
+            },
+            // next weekend
+            new("Priya", "Venkataraman", Sex.Female, 36, 160, 56m, Valley(1), Time(3, 55))
+            {
+                RecentResult = Half(112),
+                WeeklyKm = 50,
+                Diet = new Diet { Pattern = DietPattern.Vegan },
+                Tastes = Tastes.Unknown with
+                {
+                    Likes = ["idli", "dosa", "basmati"],
+                    Dislikes = ["cola"],
+                },
+                Plan = DemoPlan.Draft,
+            },
+            new("Owen", "Tregarth", Sex.Male, 45, 175, 71m, Valley(1), Time(3, 30))
+            {
+                RecentResult = Half(101),
+                WeeklyKm = 58,
+                Answers = Healthy
+                    .WithYes(FoodAndTheBody.Coeliac)
+                    .With(FoodAndTheBody.CertifiedOats, Choice.No),
+                Plan = DemoPlan.Draft,
+                Choices = new LoadingChoices { WindowHours = 48 },
+                Notes = "Coeliac disease, diagnosed at school.",
+            },
+            new("Иван", "Петков", Sex.Male, 52, 179, 84m, Rose(1), Time(4, 10))
+            {
+                RecentResult = Half(118),
+                WeeklyKm = 42,
+                Answers = Healthy.With(
+                    HeartAndKidneys.BloodPressure,
+                    HeartAndKidneys.ControlledPressure
+                ),
+            },
+            new("Bethan", "Morcroft", Sex.Female, 31, 171, 62m, Valley(1), Time(3, 15))
+            {
+                Vo2Max = 54,
+                WeeklyKm = 75,
+                Plan = DemoPlan.Issued,
+                Answers = Healthy.With(EatingAndEnergy.EatingDisorder, EatingAndEnergy.InThePast),
+                Notes = "Prefers no numbers on paper.",
+            },
+            // two to five weeks out
+            new("Joaquín", "Ferrer", Sex.Male, 27, 184, 73m, Olive(2), Time(2, 48))
+            {
+                Vo2Max = 64,
+                WeeklyKm = 110,
+                Choices = new LoadingChoices { CarbohydrateGPerKg = 11, WindowHours = 48 },
+            },
+            new("Sadie", "Okonkwo", Sex.Female, 39, 165, 67m, Harbour(2), Time(4, 20))
+            {
+                RecentResult = Half(124),
+                WeeklyKm = 40,
+                Answers = Healthy.With(FoodAndTheBody.Lactose, FoodAndTheBody.SomeLactose),
+                Plan = DemoPlan.Draft,
+            },
+            new("Henrik", "Aaltonen", Sex.Male, 48, 186, 90m, Ridge(2), Time(6, 15))
+            {
+                RecentResult = new RaceResult(42.195m, Time(4, 2)),
+                WeeklyKm = 65,
+            },
+            new("Noor", "Haddad", Sex.Female, 33, 162, 59m, Lakes(3), Time(3, 48))
+            {
+                RecentResult = Ten(49),
+                WeeklyKm = 52,
+                Diet = new Diet { Refused = FoodTraits.Pork | FoodTraits.Alcohol },
+                Units = HouseholdUnits.UsCustomary,
+            },
+            new("Grace", "Whitlam", Sex.Female, 26, 170, 61m, Harbour(3), Time(3, 35))
+            {
+                RecentResult = Half(100),
+                WeeklyKm = 60,
+                Diet = new Diet { Allergies = [Allergen.Peanuts, Allergen.TreeNuts] },
+            },
+            new("Dmitri", "Sorokin", Sex.Male, 35, 177, 69m, Lakes(3), Time(2, 59))
+            {
+                Vo2Max = 60,
+                WeeklyKm = 95,
+                Units = HouseholdUnits.UsCustomary,
+                Tastes = Tastes.Unknown with
+                {
+                    Likes = ["mash", "white-bread"],
+                    Suspect = ["apple-juice"],
+                },
+            },
+            new("Amara", "Diallo", Sex.Female, 42, 167, 64m, Valley(4), Time(4, 5))
+            {
+                RecentResult = Half(117),
+                WeeklyKm = 45,
+                Answers = Healthy.With(Medicines.Taken, Medicines.Sglt2Inhibitor),
+            },
+            new("Piotr", "Zalewski", Sex.Male, 30, 183, 78m, Valley(4), Time(3, 20))
+            {
+                RecentResult = Half(95),
+                WeeklyKm = 70,
+                Diet = new Diet { Allergies = [Allergen.Milk] },
+            },
+            new("Lucy", "Farnham", Sex.Female, 17, 166, 57m, Quay(4), Time(1, 45))
+            {
+                WeeklyKm = 35,
+                RecentResult = Ten(47),
+                Notes = "Under 18: guardian's consent and sign-off needed.",
+            },
+            // further out
+            new("Kwame", "Boateng", Sex.Male, 37, 180, 74m, Harbour(6), Time(3, 10))
+            {
+                RecentResult = Half(90),
+                WeeklyKm = 85,
+            },
+            new("Ingrid", "Solheim", Sex.Female, 50, 169, 66m, Olive(7), Time(4, 30))
+            {
+                RecentResult = Half(128),
+                WeeklyKm = 38,
+                Answers = Healthy.WithYes(Gut.IrritableBowel).WithYes(Gut.LowFodmapSuits),
+            },
+            new("Rafael", "Montoro", Sex.Male, 44, 174, 95m, Lakes(8), Time(4, 45))
+            {
+                RecentResult = Half(132),
+                WeeklyKm = 36,
+                BodyFatPercent = 31,
+                Units = HouseholdUnits.UsCustomary,
+            },
+            new("Mei-Lin", "Zhao", Sex.Female, 32, 158, 50m, Rose(9), Time(3, 18))
+            {
+                Vo2Max = 55,
+                WeeklyKm = 78,
+                Tastes = Tastes.Unknown with { Likes = ["jasmine", "rice-noodles"] },
+            },
+            new("Stella", "Brandt", Sex.Female, 28, 172, 63m, Harbour(10), Time(3, 45))
+            {
+                RecentResult = Half(106),
+                WeeklyKm = 50,
+                Answers = null,
+                Notes = "Screening sent, not answered yet.",
+            },
+            // just run
+            new("George", "Pemberley", Sex.Male, 46, 182, 79m, Harbour(-1), Time(3, 40))
+            {
+                RecentResult = Half(103),
+                WeeklyKm = 55,
+                Plan = DemoPlan.Issued,
+            },
+            new("Yusuf", "Karaca", Sex.Male, 33, 176, 68m, Valley(-1), Time(3, 0))
+            {
+                RecentResult = Half(86),
+                WeeklyKm = 88,
+                Plan = DemoPlan.Issued,
+                Answers = Healthy.With(Diabetes.Kind, Diabetes.Prediabetes),
+            },
+        ];
+}

@@ -1,0 +1,24 @@
+using System.Security.Claims;
+using Practice.Domain.Practices;
+
+namespace Practice.Service.Desks;
+
+/// <summary>The desk inside a sign-in cookie.</summary>
+public static class DeskClaims
+{
+    internal const string PracticeId = "practice";
+    internal const string DisplayName = "name";
+    internal const string Role = "role";
+
+    /// <summary>The desk of whoever is signed in; null for nobody.</summary>
+    public static Desk? Desk(this ClaimsPrincipal user)
+    {
+        ArgumentNullException.ThrowIfNull(user);
+        return
+            Guid.TryParse(user.FindFirstValue(ClaimTypes.NameIdentifier), out var account)
+            && Guid.TryParse(user.FindFirstValue(PracticeId), out var practice)
+            && Enum.TryParse<StaffRole>(user.FindFirstValue(Role), out var role)
+            ? new Desk(practice, account, user.FindFirstValue(DisplayName) ?? "", role)
+            : null;
+    }
+}

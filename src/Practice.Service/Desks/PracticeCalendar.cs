@@ -1,0 +1,13 @@
+using NodaTime;
+
+namespace Practice.Service.Desks;
+
+/// <summary>What day it is where the practice is.</summary>
+public sealed class PracticeCalendar(IClock clock, DateTimeZone zone)
+{
+    /// <summary>The present moment.</summary>
+    public Instant Now => clock.GetCurrentInstant();
+
+    /// <summary>The present day in the practice's zone.</summary>
+    public LocalDate Today => Now.InZone(zone).Date;
+}

@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using Practice.Domain.Caseload;
+using Practice.Domain.Plans;
+using Practice.Domain.Targets;
+using Practice.Service.Desks;
+using Practice.Service.Races;
+using Practice.Store.Plans;
+
+namespace Practice.Service.Plans;
+
+/// <summary>What became of drafting.</summary>
+public abstract record DraftOutcome;
+
+/// <summary>A draft is on file.</summary>
+/// <param name="VersionId">Key of the version.</param>
+/// <param name="Shortfalls">Limits the menu does not keep; empty when it keeps all.</param>
+public sealed record Drafted(Guid VersionId, ImmutableArray<Shortfall> Shortfalls) : DraftOutcome;
+
+/// <summary>There is no such race in the practice.</summary>
+public sealed record NoSuchRace : DraftOutcome;
+
+/// <summary>Somebody changed the draft meanwhile.</summary>
+public sealed record DraftedElsewhere : DraftOutcome;
+
+/// <summary>Builds a plan for a race from nothing: targets, days, menu.</summary>
+public sealed class DraftPlan(
+    RaceCases cases,
+    PlanStore plans,
+    IMenuPlanner planner,
+    PracticeCalendar calendar
+)
+{
+    /// <summary>
+    /// Builds and files a draft. An open draft of the race is replaced; an issued version stays and the draft becomes
+    /// the next number. Cancelling files the best menu so far.
+    /// </summary>
+    public async Task<DraftOutcome> Run(
+        Desk desk,
+        Guid raceId,
+        LoadingChoices choices,
+        MenuStyle style,
+        IProgress<MenuProgress>? progress,
+        CancellationToken cancel
+    )
+    {
+        if (await cases.Open(desk, raceId, CancellationToken.None) is not { } raceCase)
+            return new NoSuchRace();
+        var empty = LoadingPlan.Empty(
+            raceCase.Client,
+            raceCase.Race.Value,
+            raceCase.Screening,
+            choices,
+            style,
+            raceCase.Targets(choices)
+        );
+        var request = MenuRequests.Of(empty, raceCase.Foods, raceCase.Client);
+        var menu = await Task.Run(
+            () => planner.Build(request, progress, cancel),
+            CancellationToken.None
+        );
+        var plan = empty with { Days = menu.Days };
+        return await File(desk, raceId, plan, menu.Shortfalls);
+    }
+
+    private async Task<DraftOutcome> File(
+        Desk desk,
+        Guid raceId,
+        RaceWeekPlan plan,
+        ImmutableArray<Shortfall> shortfalls
+    )
+    {
+        var note = desk.Note("plan-drafted", raceId, calendar.Now);
+        var latest = await plans.Latest(desk.PracticeId, raceId, CancellationToken.None);
+        if (latest is { Value.Status: PlanStatus.Draft })
+        {
+            latest.Value.Edit(plan, calendar.Now);
+            return await plans.Save(latest, note, CancellationToken.None) is Saved<PlanVersion>
+                ? new Drafted(latest.Value.Id, shortfalls)
+                : new DraftedElsewhere();
+        }
+        var number = (latest?.Value.Number ?? 0) + 1;
+        var version = PlanVersion.Draft(
+            desk.PracticeId,
+            raceId,
+            number,
+            plan,
+            number == 1 ? "First plan" : "Built anew",
+            calendar.Now
+        );
+        await plans.Add(version, note, CancellationToken.None);
+        return new Drafted(version.Id, shortfalls);
+    }
+}

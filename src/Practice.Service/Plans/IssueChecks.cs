@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using Practice.Domain.Plans;
+using Practice.Domain.Screening;
+
+namespace Practice.Service.Plans;
+
+/// <summary>What is checked once more at the moment of issuing, since screening and foods may have changed.</summary>
+internal static class IssueChecks
+{
+    /// <summary>Foods on the plates that the client must not have, with the reason.</summary>
+    public static ImmutableArray<string> UnsafeFoods(RaceWeekPlan plan, EligibleFoods foods)
+    {
+        var banned = foods
+            .Excluded.Where(e => e.IsSafety)
+            .ToDictionary(e => e.Food.Id, e => e.Reason);
+        return
+        [
+            .. plan
+                .Days.SelectMany(d => d.Occasions)
+                .SelectMany(o => o.Portions)
+                .Where(p => banned.ContainsKey(p.FoodId))
+                .Select(p => $"{p.Name} ({banned[p.FoodId]})")
+                .Distinct(),
+        ];
+    }
+
+    /// <summary>The plan with today's cautions, and number-free when screening says so today.</summary>
+    public static RaceWeekPlan UpToDate(RaceWeekPlan plan, ScreeningOutcome screening) =>
+        plan with
+        {
+            Cautions = screening.Cautions,
+            NumberFree = screening.Adjustments.NumberFree,
+            Fluids = PlanAdvice.Fluids(screening.Adjustments),
+            Why = PlanAdvice.Why(plan.Header, plan.Targets, screening.Adjustments),
+        };
+}

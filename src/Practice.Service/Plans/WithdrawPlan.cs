@@ -1,0 +1,24 @@
+using Practice.Domain.Caseload;
+using Practice.Domain.Plans;
+using Practice.Service.Desks;
+using Practice.Store.Plans;
+
+namespace Practice.Service.Plans;
+
+/// <summary>Takes an issued version back.</summary>
+public sealed class WithdrawPlan(PlanStore plans, PracticeCalendar calendar)
+{
+    /// <returns>Whether it was withdrawn: only a practitioner may, and only an issued version can be.</returns>
+    public async Task<bool> Run(Desk desk, Guid versionId, string reason, CancellationToken cancel)
+    {
+        if (
+            !desk.MayDecide
+            || await plans.Find(desk.PracticeId, versionId, cancel)
+                is not { Value.Status: PlanStatus.Issued } version
+        )
+            return false;
+        version.Value.Withdraw(reason);
+        var note = desk.Note("plan-withdrawn", versionId, calendar.Now);
+        return await plans.Save(version, note, cancel) is Saved<PlanVersion>;
+    }
+}

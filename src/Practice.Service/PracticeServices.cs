@@ -1,0 +1,84 @@
+using Microsoft.AspNetCore.Identity;
+using Microsoft.Extensions.DependencyInjection;
+using NodaTime;
+using Practice.Service.Accounts;
+using Practice.Service.Clients;
+using Practice.Service.Demo;
+using Practice.Service.Desks;
+using Practice.Service.Plans;
+using Practice.Service.Practices;
+using Practice.Service.Races;
+using Practice.Service.Screening;
+using Practice.Service.Today;
+using Practice.Store;
+using Practice.Store.Accounts;
+
+namespace Practice.Service;
+
+/// <summary>Registers the tasks and all that stands behind them.</summary>
+public static class PracticeServices
+{
+    /// <param name="services">Where to register.</param>
+    /// <param name="connectionString">The application role's connection.</param>
+    /// <param name="zone">Where the practice is: decides what "today" is.</param>
+    public static IServiceCollection AddPractice(
+        this IServiceCollection services,
+        string connectionString,
+        DateTimeZone zone
+    )
+    {
+        services.AddPracticeStore(connectionString);
+        services.AddSingleton<IClock>(SystemClock.Instance);
+        services.AddSingleton(provider => new PracticeCalendar(
+            provider.GetRequiredService<IClock>(),
+            zone
+        ));
+        return services.AddAccounts().AddTasks();
+    }
+
+    private static IServiceCollection AddAccounts(this IServiceCollection services)
+    {
+        services
+            .AddIdentityCore<Account>(options =>
+            {
+                options.User.RequireUniqueEmail = true;
+                options.Password.RequiredLength = 12;
+                options.Password.RequireDigit = false;
+                options.Password.RequireUppercase = false;
+                options.Password.RequireNonAlphanumeric = false;
+                options.Lockout.MaxFailedAccessAttempts = 5;
+            })
+            .AddSignInManager()
+            .AddDefaultTokenProviders()
+            .AddClaimsPrincipalFactory<DeskClaimsFactory>();
+        services.AddScoped<SignIn>().AddScoped<SignOut>();
+        return services;
+    }
+
+    private static IServiceCollection AddTasks(this IServiceCollection services) =>
+        services
+            .AddSingleton<OpenPractice>()
+            .AddSingleton<FindClients>()
+            .AddSingleton<OpenClient>()
+            .AddSingleton<RegisterClient>()
+            .AddSingleton<ReviseClient>()
+            .AddSingleton<WeighClient>()
+            .AddSingleton<CurrentScreening>()
+            .AddSingleton<AnswerScreening>()
+            .AddSingleton<ClearHold>()
+            .AddSingleton<RaceCases>()
+            .AddSingleton<OpenRace>()
+            .AddSingleton<EnterRace>()
+            .AddSingleton<CorrectRace>()
+            .AddSingleton<Kitchen>()
+            .AddSingleton<DraftPlan>()
+            .AddSingleton<OpenPlan>()
+            .AddSingleton<SaveDraft>()
+            .AddSingleton<IssuePlan>()
+            .AddSingleton<BeginVersion>()
+            .AddSingleton<WithdrawPlan>()
+            .AddSingleton<TodaysWork>()
+            .AddSingleton<DemoPlans>()
+            .AddHostedService(provider => provider.GetRequiredService<DemoPlans>())
+            .AddScoped<DemoPractice>();
+}

@@ -1,0 +1,38 @@
+using Practice.Domain.Targets;
+using Practice.Service.Desks;
+using Practice.Store.Plans;
+
+namespace Practice.Service.Races;
+
+/// <summary>Opens a race with its targets.</summary>
+public sealed class OpenRace(RaceCases cases, PlanStore plans)
+{
+    /// <param name="desk">Who acts.</param>
+    /// <param name="raceId">The race.</param>
+    /// <param name="choices">What to compute from; null for what its latest plan chose, or else the defaults.</param>
+    /// <param name="cancel">Cancels.</param>
+    /// <returns>The file; null when the practice has no such race.</returns>
+    public async Task<RaceFile?> Run(
+        Desk desk,
+        Guid raceId,
+        LoadingChoices? choices,
+        CancellationToken cancel
+    )
+    {
+        if (await cases.Open(desk, raceId, cancel) is not { } raceCase)
+            return null;
+        choices ??=
+            (await plans.Latest(desk.PracticeId, raceId, cancel))?.Value.Plan.Choices
+            ?? new LoadingChoices();
+        return new RaceFile(
+            raceCase.Client,
+            raceCase.Race,
+            choices,
+            raceCase.Targets(choices),
+            raceCase.Screening,
+            raceCase.StandingHolds,
+            await plans.Versions(desk.PracticeId, raceId, cancel),
+            raceCase.Today
+        );
+    }
+}

@@ -1,0 +1,28 @@
+using Practice.Domain.Caseload;
+using Practice.Domain.Screening;
+using Practice.Service.Desks;
+using Practice.Store.Screening;
+
+namespace Practice.Service.Screening;
+
+/// <summary>Records answers to the health questions; the screening counts from today.</summary>
+public sealed class AnswerScreening(ScreeningStore screenings, PracticeCalendar calendar)
+{
+    /// <returns>The screening as it now stands on file.</returns>
+    public async Task<SaveOutcome<ScreeningRecord>> Run(
+        Desk desk,
+        Guid clientId,
+        ScreeningAnswers answers,
+        CancellationToken cancel
+    )
+    {
+        var note = desk.Note("screening-answered", clientId, calendar.Now);
+        if (await screenings.Of(desk.PracticeId, clientId, cancel) is { } onFile)
+        {
+            onFile.Value.Answer(answers, calendar.Today);
+            return await screenings.Save(onFile, note, cancel);
+        }
+        var record = ScreeningRecord.Take(desk.PracticeId, clientId, answers, calendar.Today);
+        return new Saved<ScreeningRecord>(await screenings.Add(record, note, cancel));
+    }
+}

@@ -1,0 +1,65 @@
+using Practice.Domain.Caseload;
+using Practice.Domain.Screening;
+using Practice.Service.Desks;
+using Practice.Store.Clients;
+using Practice.Store.Screening;
+
+namespace Practice.Service.Screening;
+
+/// <summary>What became of a clearance.</summary>
+public abstract record ClearOutcome;
+
+/// <summary>It is on file.</summary>
+public sealed record Cleared : ClearOutcome;
+
+/// <summary>The person may not lift holds.</summary>
+public sealed record ClearanceNotAllowed : ClearOutcome;
+
+/// <summary>It does not lift that hold.</summary>
+/// <param name="Why">What is missing.</param>
+public sealed record ClearanceRefused(string Why) : ClearOutcome;
+
+/// <summary>Records a professional's word that lifts a hold.</summary>
+public sealed class ClearHold(
+    ScreeningStore screenings,
+    ClientStore clients,
+    PracticeCalendar calendar
+)
+{
+    public async Task<ClearOutcome> Run(
+        Desk desk,
+        Guid clientId,
+        Clearance clearance,
+        CancellationToken cancel
+    )
+    {
+        if (!desk.MayDecide)
+            return new ClearanceNotAllowed();
+        if (
+            await screenings.Of(desk.PracticeId, clientId, cancel) is not { } onFile
+            || await clients.Find(desk.PracticeId, clientId, cancel) is not { } client
+        )
+            return new ClearanceRefused("Answer the health questions first.");
+        var holds = onFile.Value.Outcome(client.Value, calendar.Today).Holds;
+        if (holds.FirstOrDefault(h => h.Key == clearance.HoldKey) is not { } hold)
+            return new ClearanceRefused("There is no such hold any more.");
+        if (!hold.IsLiftedBy(clearance, calendar.Today))
+            return new ClearanceRefused(WhatIsMissing(hold));
+        onFile.Value.Clear(clearance);
+        var note = desk.Note("hold-cleared", clientId, calendar.Now);
+        return await screenings.Save(onFile, note, cancel) is Saved<ScreeningRecord>
+            ? new Cleared()
+            : new ClearanceRefused(
+                "Somebody changed the screening meanwhile. Look again and repeat."
+            );
+    }
+
+    private static string WhatIsMissing(Hold hold) =>
+        hold.LiftedBy switch
+        {
+            LiftedBy.Professional =>
+                "Name the professional and the profession, and dates that include today.",
+            LiftedBy.Practitioner => "Give dates that include today.",
+            _ => "Only the missing answers lift this one.",
+        };
+}

@@ -1,0 +1,13 @@
+using Practice.Domain.Screening;
+using Practice.Service.Desks;
+using Practice.Store.Screening;
+
+namespace Practice.Service.Screening;
+
+/// <summary>A client's screening, or one without an answer, which holds everything back.</summary>
+public sealed class CurrentScreening(ScreeningStore screenings, PracticeCalendar calendar)
+{
+    internal async Task<ScreeningRecord> Of(Desk desk, Guid clientId, CancellationToken cancel) =>
+        (await screenings.Of(desk.PracticeId, clientId, cancel))?.Value
+        ?? ScreeningRecord.Take(desk.PracticeId, clientId, ScreeningAnswers.None, calendar.Today);
+}

@@ -1,3 +1,0 @@
-using Practice.TestSupport;
-
-[assembly: AssemblyFixture(typeof(PostgresServer))]
