@@ -1,14 +1,60 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Configuration;
+using Practice.Store.Cluster;
 using Practice.Store.RowSecurity;
 
 namespace Practice.Store;
 
-/// <summary>The database as the application finds it at start.</summary>
-public static class PracticeDatabase
+/// <summary>The database as the application finds it at start; disposing stops what was started for it.</summary>
+public sealed class PracticeDatabase : IAsyncDisposable
 {
+    private readonly PrivateCluster? _cluster;
+
+    private PracticeDatabase(PrivateCluster? cluster) => _cluster = cluster;
+
+    /// <summary>Connection of the application's own role, which row security binds.</summary>
+    public string ConnectionString { get; private init; } = "";
+
     /// <summary>
-    /// Brings the database up to date and gives back the connection of the application's own role, which row security
-    /// binds. Does nothing to a database that is up to date.
+    /// Finds the server named in <c>ConnectionStrings:Practice</c>, or starts a private one in <c>Data:Folder</c>, and
+    /// brings the database up to date.
+    /// </summary>
+    /// <param name="configuration">The application's configuration.</param>
+    /// <param name="contentRoot">The application's folder, where data lies unless <c>Data:Folder</c> says otherwise.</param>
+    /// <param name="cancel">Cancels.</param>
+    /// <exception cref="PracticeDatabaseException">There is no database to be had; the message says what to do.</exception>
+    public static async Task<PracticeDatabase> StartAsync(
+        IConfiguration configuration,
+        string contentRoot,
+        CancellationToken cancel = default
+    )
+    {
+        if (configuration.GetConnectionString("Practice") is { Length: > 0 } given)
+            return new PracticeDatabase(null)
+            {
+                ConnectionString = await MigrateAsync(given, cancel),
+            };
+
+        var folder =
+            configuration["Data:Folder"] ?? await DataFolder.ChooseAsync(contentRoot, cancel);
+        var cluster = await PrivateCluster.StartAsync(new() { Folder = folder }, cancel);
+        try
+        {
+            return new PracticeDatabase(cluster)
+            {
+                ConnectionString = await MigrateAsync(cluster.ConnectionString, cancel),
+            };
+        }
+        catch
+        {
+            await cluster.DisposeAsync();
+            throw;
+        }
+    }
+
+    /// <summary>
+    /// Brings the database up to date and gives back the connection of the application's own role. Changes nothing in a
+    /// database that is up to date.
     /// </summary>
     /// <param name="ownerConnection">Connection of the role that owns the tables and may make roles.</param>
     /// <param name="cancel">Cancels.</param>
@@ -24,4 +70,7 @@ public static class PracticeDatabase
         await db.Database.MigrateAsync(cancel);
         return application;
     }
+
+    /// <summary>Stops the private server when nobody else uses it.</summary>
+    public ValueTask DisposeAsync() => _cluster?.DisposeAsync() ?? ValueTask.CompletedTask;
 }

@@ -1,0 +1,3 @@
+using Practice.TestSupport;
+
+[assembly: AssemblyFixture(typeof(PostgresServer))]
