@@ -5,6 +5,7 @@ using Practice.Service.Accounts;
 using Practice.Service.Clients;
 using Practice.Service.Demo;
 using Practice.Service.Desks;
+using Practice.Service.Hosting;
 using Practice.Service.Plans;
 using Practice.Service.Practices;
 using Practice.Service.Races;
@@ -19,19 +20,20 @@ namespace Practice.Service;
 public static class PracticeServices
 {
     /// <param name="services">Where to register.</param>
-    /// <param name="connectionString">The application role's connection.</param>
-    /// <param name="zone">Where the practice is: decides what "today" is.</param>
+    /// <param name="database">The database of this process.</param>
+    /// <param name="settings">Settings of the practice as a whole.</param>
     public static IServiceCollection AddPractice(
         this IServiceCollection services,
-        string connectionString,
-        DateTimeZone zone
+        RunningDatabase database,
+        PracticeSettings settings
     )
     {
-        services.AddPracticeStore(connectionString);
+        services.AddPracticeStore(database.ConnectionString);
+        services.AddSingleton(settings);
         services.AddSingleton<IClock>(SystemClock.Instance);
         services.AddSingleton(provider => new PracticeCalendar(
             provider.GetRequiredService<IClock>(),
-            zone
+            settings.Zone
         ));
         return services.AddAccounts().AddTasks();
     }

@@ -6,6 +6,7 @@ using Practice.Domain.Quantities;
 using Practice.Domain.Races;
 using Practice.Domain.Screening;
 using Practice.Service.Desks;
+using Practice.Service.Hosting;
 using Practice.Store.Accounts;
 using Practice.Store.Clients;
 using Practice.Store.Practices;
@@ -22,13 +23,15 @@ public sealed class DemoPractice(
     ScreeningStore screenings,
     UserManager<Account> accounts,
     PracticeCalendar calendar,
-    DemoPlans plans
+    DemoPlans plans,
+    PracticeSettings settings
 )
 {
-    /// <summary>Founds practice, account, clients and races when the database holds no practice; plans follow behind.</summary>
+    /// <summary>Founds practice, account, clients and races where the settings ask for a demo and the database holds no practice;
+    /// plans follow behind.</summary>
     public async Task EnsureAsync(CancellationToken cancel)
     {
-        if (await practices.AnyYet(cancel))
+        if (!settings.Demo || await practices.AnyYet(cancel))
             return;
         var desk = await Found(cancel);
         foreach (var demo in DemoCaseload.Clients(calendar.Today))
