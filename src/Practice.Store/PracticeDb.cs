@@ -28,6 +28,7 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
     public DbSet<RegisteredPractice> Register => Set<RegisteredPractice>();
     public DbSet<PracticeProfile> Practices => Set<PracticeProfile>();
     public DbSet<Client> Clients => Set<Client>();
+    public DbSet<ScreeningRecord> Screenings => Set<ScreeningRecord>();
     public DbSet<Race> Races => Set<Race>();
     public DbSet<ScreeningRecord> Screenings => Set<ScreeningRecord>();
     public DbSet<PlanVersion> PlanVersions => Set<PlanVersion>();
@@ -42,6 +43,7 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
         // table is asked on one node only.
         builder.Entity<PracticeProfile>().HasQueryFilter(p => p.PracticeId == Practice);
         builder.Entity<Client>().HasQueryFilter(c => c.PracticeId == Practice);
+        builder.Entity<ScreeningRecord>().HasQueryFilter(s => s.PracticeId == Practice);
         builder.Entity<Race>().HasQueryFilter(r => r.PracticeId == Practice);
         builder.Entity<ScreeningRecord>().HasQueryFilter(s => s.PracticeId == Practice);
         builder.Entity<PlanVersion>().HasQueryFilter(p => p.PracticeId == Practice);

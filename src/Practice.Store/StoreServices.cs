@@ -37,6 +37,7 @@ public static class StoreServices
         services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
 
         services.AddStore(contexts => new ClientStore(contexts));
+        services.AddStore(contexts => new ScreeningStore(contexts));
         services.AddStore(contexts => new RaceStore(contexts));
         services.AddStore(contexts => new ScreeningStore(contexts));
         services.AddStore(contexts => new PlanStore(contexts));

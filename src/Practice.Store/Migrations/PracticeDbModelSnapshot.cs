@@ -470,6 +470,50 @@ namespace Practice.Store.Migrations
                     b.ToTable("race", (string)null);
                 });
 
+            modelBuilder.Entity("Practice.Domain.Screening.ScreeningRecord", b =>
+                {
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("practice_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Answers")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("answers");
+
+                    b.Property<string>("Clearances")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("clearances");
+
+                    b.Property<Guid>("ClientId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("client_id");
+
+                    b.Property<LocalDate>("TakenOn")
+                        .HasColumnType("date")
+                        .HasColumnName("taken_on");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("PracticeId", "Id")
+                        .HasName("pk_screening");
+
+                    b.HasIndex("PracticeId", "ClientId")
+                        .IsUnique()
+                        .HasDatabaseName("ix_screening_practice_id_client_id");
+
+                    b.ToTable("screening", (string)null);
+                });
+
             modelBuilder.Entity("Practice.Store.Accounts.Account", b =>
                 {
                     b.Property<Guid>("Id")
@@ -704,6 +748,16 @@ namespace Practice.Store.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_race_client_practice_id_client_id");
+                });
+
+            modelBuilder.Entity("Practice.Domain.Screening.ScreeningRecord", b =>
+                {
+                    b.HasOne("Practice.Domain.Clients.Client", null)
+                        .WithMany()
+                        .HasForeignKey("PracticeId", "ClientId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_screening_client_practice_id_client_id");
                 });
 
             modelBuilder.Entity("Practice.Store.Accounts.Account", b =>

@@ -41,6 +41,16 @@ public sealed class PlanStore
         );
     }
 
+    /// <summary>The version the client holds: the issued one with the highest number; null when none is out.</summary>
+    public async Task<PlanVersion?> Issued(Guid practiceId, Guid raceId, CancellationToken cancel)
+    {
+        await using var db = _contexts.Open(practiceId);
+        return await db
+            .PlanVersions.Where(p => p.RaceId == raceId && p.Status == PlanStatus.Issued)
+            .OrderByDescending(p => p.Number)
+            .FirstOrDefaultAsync(cancel);
+    }
+
     /// <summary>The versions of a race without their plans, newest first.</summary>
     public async Task<ImmutableArray<PlanVersionRow>> Versions(
         Guid practiceId,
@@ -79,7 +89,6 @@ public sealed class PlanStore
         return (last ?? 0) + 1;
     }
 
-    /// <summary>Files a new version; a conflict when somebody else took its number meanwhile.</summary>
     public Task<OnFile<PlanVersion>> Add(
         PlanVersion version,
         AuditEntry audit,

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
 using Practice.Domain.Caseload;
 using Practice.Domain.Practices;
@@ -12,7 +13,7 @@ public sealed class ScreeningStore
 
     internal ScreeningStore(IDbContextFactory<PracticeDb> contexts) => _contexts = contexts;
 
-    /// <summary>The screening of a client; null before the first answer.</summary>
+    /// <summary>The client's screening; null before the first.</summary>
     public async Task<OnFile<ScreeningRecord>?> Of(
         Guid practiceId,
         Guid clientId,
@@ -23,6 +24,20 @@ public sealed class ScreeningStore
         return db.OnFileOrNull(
             await db.Screenings.SingleOrDefaultAsync(s => s.ClientId == clientId, cancel)
         );
+    }
+
+    /// <summary>Screenings by client; clients without one are not in it.</summary>
+    public async Task<ImmutableDictionary<Guid, ScreeningRecord>> OfSeveral(
+        Guid practiceId,
+        IReadOnlyCollection<Guid> clientIds,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(practiceId);
+        var found = await db
+            .Screenings.Where(s => clientIds.Contains(s.ClientId))
+            .ToListAsync(cancel);
+        return found.ToImmutableDictionary(s => s.ClientId);
     }
 
     public Task<OnFile<ScreeningRecord>> Add(

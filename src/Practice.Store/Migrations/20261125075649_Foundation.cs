@@ -260,6 +260,29 @@ namespace Practice.Store.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "screening",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    practice_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    client_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    taken_on = table.Column<LocalDate>(type: "date", nullable: false),
+                    answers = table.Column<string>(type: "jsonb", nullable: false),
+                    clearances = table.Column<string>(type: "jsonb", nullable: false),
+                    xmin = table.Column<uint>(type: "xid", rowVersion: true, nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("pk_screening", x => new { x.practice_id, x.id });
+                    table.ForeignKey(
+                        name: "fk_screening_client_practice_id_client_id",
+                        columns: x => new { x.practice_id, x.client_id },
+                        principalTable: "client",
+                        principalColumns: new[] { "practice_id", "id" },
+                        onDelete: ReferentialAction.Cascade);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "plan_version",
                 columns: table => new
                 {
@@ -339,9 +362,16 @@ namespace Practice.Store.Migrations
                 table: "race",
                 columns: new[] { "practice_id", "start" });
 
+            migrationBuilder.CreateIndex(
+                name: "ix_screening_practice_id_client_id",
+                table: "screening",
+                columns: new[] { "practice_id", "client_id" },
+                unique: true);
+
             migrationBuilder.CreateCurrentPractice();
             migrationBuilder.ProtectByPractice("practice", "select, insert, update");
             migrationBuilder.ProtectByPractice("client");
+            migrationBuilder.ProtectByPractice("screening");
             migrationBuilder.ProtectByPractice("race");
             migrationBuilder.ProtectByPractice("plan_version");
             migrationBuilder.ProtectByPractice("audit_entry", "select, insert");
@@ -377,6 +407,9 @@ namespace Practice.Store.Migrations
 
             migrationBuilder.DropTable(
                 name: "registered_practice");
+
+            migrationBuilder.DropTable(
+                name: "screening");
 
             migrationBuilder.DropTable(
                 name: "account");

@@ -13,7 +13,7 @@ using Practice.Store;
 namespace Practice.Store.Migrations
 {
     [DbContext(typeof(PracticeDb))]
-    [Migration("20261125074324_Foundation")]
+    [Migration("20261125075649_Foundation")]
     partial class Foundation
     {
         /// <inheritdoc />
@@ -473,6 +473,50 @@ namespace Practice.Store.Migrations
                     b.ToTable("race", (string)null);
                 });
 
+            modelBuilder.Entity("Practice.Domain.Screening.ScreeningRecord", b =>
+                {
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("practice_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Answers")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("answers");
+
+                    b.Property<string>("Clearances")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("clearances");
+
+                    b.Property<Guid>("ClientId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("client_id");
+
+                    b.Property<LocalDate>("TakenOn")
+                        .HasColumnType("date")
+                        .HasColumnName("taken_on");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("PracticeId", "Id")
+                        .HasName("pk_screening");
+
+                    b.HasIndex("PracticeId", "ClientId")
+                        .IsUnique()
+                        .HasDatabaseName("ix_screening_practice_id_client_id");
+
+                    b.ToTable("screening", (string)null);
+                });
+
             modelBuilder.Entity("Practice.Store.Accounts.Account", b =>
                 {
                     b.Property<Guid>("Id")
@@ -707,6 +751,16 @@ namespace Practice.Store.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_race_client_practice_id_client_id");
+                });
+
+            modelBuilder.Entity("Practice.Domain.Screening.ScreeningRecord", b =>
+                {
+                    b.HasOne("Practice.Domain.Clients.Client", null)
+                        .WithMany()
+                        .HasForeignKey("PracticeId", "ClientId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_screening_client_practice_id_client_id");
                 });
 
             modelBuilder.Entity("Practice.Store.Accounts.Account", b =>
