@@ -30,7 +30,6 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
     public DbSet<Client> Clients => Set<Client>();
     public DbSet<ScreeningRecord> Screenings => Set<ScreeningRecord>();
     public DbSet<Race> Races => Set<Race>();
-    public DbSet<ScreeningRecord> Screenings => Set<ScreeningRecord>();
     public DbSet<PlanVersion> PlanVersions => Set<PlanVersion>();
     public DbSet<AuditEntry> Audit => Set<AuditEntry>();
     public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
@@ -45,7 +44,6 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
         builder.Entity<Client>().HasQueryFilter(c => c.PracticeId == Practice);
         builder.Entity<ScreeningRecord>().HasQueryFilter(s => s.PracticeId == Practice);
         builder.Entity<Race>().HasQueryFilter(r => r.PracticeId == Practice);
-        builder.Entity<ScreeningRecord>().HasQueryFilter(s => s.PracticeId == Practice);
         builder.Entity<PlanVersion>().HasQueryFilter(p => p.PracticeId == Practice);
         builder.Entity<AuditEntry>().HasQueryFilter(a => a.PracticeId == Practice);
     }

@@ -39,7 +39,6 @@ public static class StoreServices
         services.AddStore(contexts => new ClientStore(contexts));
         services.AddStore(contexts => new ScreeningStore(contexts));
         services.AddStore(contexts => new RaceStore(contexts));
-        services.AddStore(contexts => new ScreeningStore(contexts));
         services.AddStore(contexts => new PlanStore(contexts));
         services.AddStore(contexts => new PracticeStore(contexts));
         services.AddStore(contexts => new AuditLog(contexts));
