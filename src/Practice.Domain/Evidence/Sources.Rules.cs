@@ -14,6 +14,13 @@ public static partial class Sources
             "24 h can be enough; 36 to 48 h give leeway; no depletion beforehand."
         );
 
+    /// <summary>Breakfast before the start.</summary>
+    public static Source RaceBreakfast { get; } =
+        Habit(
+            "race-breakfast",
+            "1 g/kg for each hour before the start, 1 to 4; breakfast 3 h before."
+        );
+
     /// <summary>A tenth more or less counts as met.</summary>
     public static Source WithinATenth { get; } =
         Habit("within-a-tenth", "Nine tenths of the carbohydrate or more count as met.");

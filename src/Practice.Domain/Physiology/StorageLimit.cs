@@ -41,10 +41,9 @@ public static class StorageLimit
             GlycogenStores.MuscleG(massKg, sex, room)
             + GlycogenStores.LoadedLiverG
             - GlycogenStores.UsualLiverG;
-        var progress = Math.Min(
-            kinetics.Progress(hours),
-            MostStoredG(massKg, gramsPerKgDay, hours) / roomG
+        return Math.Min(
+            kinetics.At(start, gramsPerKgDay, hours),
+            start + room * MostStoredG(massKg, gramsPerKgDay, hours) / roomG
         );
-        return start + room * progress;
     }
 }

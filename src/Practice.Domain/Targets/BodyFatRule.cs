@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Practice.Domain.Clients;
 using Practice.Domain.Evidence;
 using Practice.Domain.Physiology;
@@ -28,9 +29,12 @@ internal static class BodyFatRule
             Math.Clamp(byFatFree, CarbohydrateRange.LeastLoading, usual),
             usual,
             "12 g/kg of fat-free mass, within 7 to 10 g/kg of body mass",
-            Sources.BodyFatRule
+            [Sources.BodyFatRule, Sources.Fairchild2002, Sources.Thomas2016, .. Estimate(loading)]
         );
     }
+
+    private static ImmutableArray<Source> Estimate(LoadingCase loading) =>
+        loading.MeasuredFatFreeKg is null ? [Sources.Boer1984] : [];
 
     /// <summary>Fat-free mass, kg: from measured body fat, else Boer's estimate.</summary>
     public static decimal FatFreeKg(LoadingCase loading) =>

@@ -48,6 +48,7 @@ internal static class BodyMassGainTarget
                     Sources.Bussau2002,
                     Sources.DoseDependence,
                     Sources.MassBalance,
+                    Sources.Acheson1982,
                     Sources.Areta2018,
                     Sources.Janssen2000,
                     Sources.Olsson1970,

@@ -1,4 +1,5 @@
 using Practice.Domain.Evidence;
+using Practice.Domain.Physiology;
 
 namespace Practice.Domain.Targets;
 
@@ -7,6 +8,7 @@ internal static class CarbohydrateAmounts
 {
     private const decimal Least = 0.9m;
     private const decimal Most = 1.1m;
+    private const decimal RaceBreakfastHoursBefore = 3;
 
     public static Target PerDay(LoadingCase loading, Target rate)
     {
@@ -50,9 +52,21 @@ internal static class CarbohydrateAmounts
                 [
                     new("Full day", TargetWords.Aim(perDay)),
                     BasisInput.Of("Loading window", (decimal)windowHours, "h"),
+                    BasisInput.Of(
+                        "Of which race breakfast, 3 h before the start",
+                        PreRaceMeal.CarbohydrateG(loading.MassKg, RaceBreakfastHoursBefore),
+                        "g"
+                    ),
                 ],
-                [Sources.Thomas2016, Sources.WindowLength, Sources.WithinATenth],
-                "The race breakfast is part of it. No depletion beforehand is needed."
+                [
+                    Sources.Thomas2016,
+                    Sources.WindowLength,
+                    Sources.RaceBreakfast,
+                    Sources.Sherman1981,
+                    Sources.Bussau2002,
+                    Sources.WithinATenth,
+                ],
+                "No depletion beforehand is needed."
             ),
         };
     }

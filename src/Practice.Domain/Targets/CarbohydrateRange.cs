@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Practice.Domain.Evidence;
 
 namespace Practice.Domain.Targets;
@@ -7,13 +8,13 @@ namespace Practice.Domain.Targets;
 /// <param name="Start">Where to start, g/kg per 24 h.</param>
 /// <param name="High">Highest rate, g/kg per 24 h.</param>
 /// <param name="Formula">The rule in words.</param>
-/// <param name="Source">Where the rule comes from.</param>
+/// <param name="References">Where the rule comes from.</param>
 internal sealed record CarbohydrateRange(
     decimal Low,
     decimal Start,
     decimal High,
     string Formula,
-    Source Source
+    ImmutableArray<Source> References
 )
 {
     /// <summary>Below this it is topping up and not loading, g/kg per 24 h.</summary>
@@ -25,7 +26,7 @@ internal sealed record CarbohydrateRange(
         10,
         12,
         "10 g/kg of body mass in 24 h; 8 to 12 allowed (guideline 10 to 12)",
-        Sources.TenPerKilogram
+        [Sources.TenPerKilogram, Sources.Thomas2016]
     );
 
     /// <summary>General fuelling up before an event under 90 min.</summary>
@@ -34,7 +35,7 @@ internal sealed record CarbohydrateRange(
         7,
         12,
         "Event under 90 min: usual diet and a high-carbohydrate day before, 7 to 12 g/kg in 24 h",
-        Sources.Wallis2022
+        [Sources.Wallis2022, Sources.Thomas2016, Sources.ToppingUp]
     );
 
     /// <summary>The range that holds for a client.</summary>
@@ -56,7 +57,7 @@ internal sealed record CarbohydrateRange(
             Math.Min(range.Start, (bottom + top) / 2),
             top,
             "Screening sets the range; start at its middle, or lower where another rule asks for less",
-            Sources.ScreenedRange
+            [Sources.ScreenedRange, .. range.References]
         );
     }
 }

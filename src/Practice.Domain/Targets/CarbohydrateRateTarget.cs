@@ -28,7 +28,7 @@ internal static class CarbohydrateRateTarget
             Basis = new Basis(
                 range.Formula,
                 Inputs(loading, range, loads),
-                [range.Source, Sources.Thomas2016],
+                [.. range.References, .. AboutWomen(loading)],
                 Note(loading, range, aim, loads)
             ),
         };
@@ -48,6 +48,9 @@ internal static class CarbohydrateRateTarget
             inputs.Add(BasisInput.Of("Fat-free mass", BodyFatRule.FatFreeKg(loading), "kg", 1));
         return inputs.ToImmutable();
     }
+
+    private static ImmutableArray<Source> AboutWomen(LoadingCase loading) =>
+        loading.Physique.Sex == Sex.Female ? [Sources.Tarnopolsky1995, Sources.Sedlock2008] : [];
 
     private static string? Note(
         LoadingCase loading,
@@ -78,6 +81,6 @@ internal static class CarbohydrateRateTarget
         if (loads && BodyFatRule.Concerns(loading) && loading.Physique.BodyFatPercent is null)
             yield return "Fat-free mass is estimated from mass and height (Boer 1984), poor for athletes: measure body fat.";
         if (loads && loading.Physique.Sex == Sex.Female && aim <= 8)
-            yield return "Trials in which women's glycogen did not rise fed them about 6 g/kg (Tarnopolsky 1995): aim above 8 g/kg, or at 10 g/kg of lean mass, where it can be eaten (Sedlock 2008).";
+            yield return "Trials in which women's glycogen did not rise fed them about 6 g/kg: aim above 8 g/kg, or at 10 g/kg of lean mass, where it can be eaten.";
     }
 }

@@ -40,7 +40,16 @@ internal static class EnergyTarget
             Basis = new Basis(
                 "4 x carbohydrate + 4 x protein + 9 x fat + 2 x fibre",
                 Inputs(loading, carbohydrate, proteinG, fatG, fibreG),
-                [Sources.Regulation1169, Sources.EnergyNeed, Sources.EnergyCheck],
+                [
+                    Sources.Regulation1169,
+                    loading.MeasuredFatFreeKg is null
+                        ? Sources.Mifflin1990
+                        : Sources.Cunningham1980,
+                    Sources.Rapoport2010,
+                    Sources.EnergyNeed,
+                    Sources.EnergyCheck,
+                    Sources.Sedlock2008,
+                ],
                 Note(loading, carbohydrate, protein)
             ),
         };
@@ -77,7 +86,7 @@ internal static class EnergyTarget
         const string rise =
             "The carbohydrate alone brings more than 85 % of the usual need: energy must rise on this day. Do not shrink the carbohydrate to avoid it.";
         return loading.Physique.Sex == Sex.Female
-            ? rise + " Trials in which women did not load kept energy as usual."
+            ? rise + " In trials where women's glycogen did not rise they ate about 6 g/kg."
             : rise;
     }
 

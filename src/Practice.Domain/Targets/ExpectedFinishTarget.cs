@@ -35,9 +35,7 @@ internal static class ExpectedFinishTarget
                     ? "Prediction from a recent race"
                     : "The client's goal; beside it what a recent race predicts",
                 Inputs(loading, goal, prediction),
-                prediction is null
-                    ? []
-                    : [Sources.Vickers2016, Sources.Riegel1981, Sources.Daniels1979],
+                References(computed, prediction),
                 Note(loading.Race, goal, prediction)
             ),
         };
@@ -97,6 +95,18 @@ internal static class ExpectedFinishTarget
             _ when goal < Minutes(prediction.Riegel) =>
                 "The goal is faster than a recent race predicts even by the fast relation: check the pacing.",
             _ => prediction.Warning,
+        };
+
+    /// <summary>A goal without a prediction beside it is the client's word and has no source.</summary>
+    private static ImmutableArray<Source> References(
+        decimal? minutes,
+        RaceTimePrediction? prediction
+    ) =>
+        (minutes, prediction) switch
+        {
+            (null, _) => [Sources.AssumedSpeed],
+            (_, null) => [],
+            _ => [Sources.Vickers2016, Sources.Riegel1981, Sources.Daniels1979],
         };
 
     private static decimal? Minutes(Duration? time) => (decimal?)time?.TotalMinutes;
