@@ -78,6 +78,8 @@ internal static class FoodFile
             UnitsPerStep = row.Number("per"),
             Unit = unit,
             UnitPlural = row.TextOrNull("units") ?? unit,
+            UsUnit = row.TextOrNull("usUnit"),
+            UsUnitPlural = row.TextOrNull("usUnits"),
             Steps = [.. row.Items("steps").Select(step => step.GetInt32())],
             Measures = [.. row.Parts("measures").Select(ReadMeasure)],
         };

@@ -58,6 +58,12 @@ public sealed record Serving
     /// <summary>The unit in the plural.</summary>
     public required string UnitPlural { get; init; }
 
+    /// <summary>The unit in US words where they differ: <c>cookie</c> for biscuit.</summary>
+    public string? UsUnit { get; init; }
+
+    /// <summary>The plural of <see cref="UsUnit"/>.</summary>
+    public string? UsUnitPlural { get; init; }
+
     /// <summary>The step counts a person would serve, ascending; half eggs and nine slices are not among them.</summary>
     public required ImmutableArray<int> Steps { get; init; }
 
@@ -70,6 +76,14 @@ public sealed record Serving
     /// <summary>The largest serving, in steps.</summary>
     public int MaxSteps => Steps[^1];
 
+    /// <summary>The unit in the reader's words.</summary>
+    public string UnitIn(HouseholdUnits units) =>
+        units == HouseholdUnits.UsCustomary ? UsUnit ?? Unit : Unit;
+
+    /// <summary>The unit's plural in the reader's words.</summary>
+    public string UnitPluralIn(HouseholdUnits units) =>
+        units == HouseholdUnits.UsCustomary ? UsUnitPlural ?? UnitPlural : UnitPlural;
+
     /// <summary>Records with collections compare by content.</summary>
     public bool Equals(Serving? other) =>
         other is not null
@@ -78,6 +92,8 @@ public sealed record Serving
         && UnitsPerStep == other.UnitsPerStep
         && Unit == other.Unit
         && UnitPlural == other.UnitPlural
+        && UsUnit == other.UsUnit
+        && UsUnitPlural == other.UsUnitPlural
         && Steps.SequenceEqual(other.Steps)
         && Measures.SequenceEqual(other.Measures);
 

@@ -38,7 +38,7 @@ public static partial class PortionWords
     public static string Household(Portion portion, HouseholdUnits units)
     {
         if (portion.Serving.Style == ServingStyle.Counted)
-            return Counted(portion);
+            return Counted(portion, units);
         if (portion.Serving.Style == ServingStyle.Poured && units == HouseholdUnits.UsCustomary)
             return FluidOunces(portion);
         if (KitchenMeasure.Of(portion, units) is not { } measure)
@@ -61,8 +61,8 @@ public static partial class PortionWords
         if (serving.Style == ServingStyle.Counted)
             return KitchenNumber.Phrase(
                 portion.Steps * serving.UnitsPerStep,
-                InWords(serving.Unit),
-                InWords(serving.UnitPlural, plural: true)
+                InWords(serving.UnitIn(units)),
+                InWords(serving.UnitPluralIn(units), plural: true)
             );
         if (KitchenMeasure.Of(portion, units) is { } measure)
             return "about "
@@ -74,11 +74,11 @@ public static partial class PortionWords
         return serving.Style == ServingStyle.Poured ? Glasses(portion) : BySize(portion);
     }
 
-    private static string Counted(Portion portion)
+    private static string Counted(Portion portion, HouseholdUnits units)
     {
         var serving = portion.Serving;
         var count = portion.Steps * serving.UnitsPerStep;
-        return Count(count, serving.Unit, serving.UnitPlural);
+        return Count(count, serving.UnitIn(units), serving.UnitPluralIn(units));
     }
 
     // "2 × 125 g pots": a unit that brings a number of its own must not run into the count

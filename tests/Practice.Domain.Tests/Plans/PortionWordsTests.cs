@@ -49,6 +49,19 @@ public sealed partial class PortionWordsTests
 
     private static Portion Juice(int steps) => Of(Poured, steps, 52, 50, "ml", "ml", Glass);
 
+    [Fact]
+    public void A_piece_is_called_what_the_reader_calls_it()
+    {
+        var biscuits = Of(Counted, 4, 8, 1, "biscuit", "biscuits");
+        biscuits = biscuits with
+        {
+            Serving = biscuits.Serving with { UsUnit = "cookie", UsUnitPlural = "cookies" },
+        };
+        Assert.Equal("4 biscuits (32 g)", Plain(PortionWords.Full(biscuits, Metric)));
+        Assert.Equal("4 cookies (32 g)", Plain(PortionWords.Full(biscuits, UsCustomary)));
+        Assert.Equal("four cookies", PortionWords.NumberFree(biscuits, UsCustomary));
+    }
+
     [Theory]
     [InlineData(1, "½ bagel (45 g)", "half a bagel")]
     [InlineData(2, "1 bagel (90 g)", "a bagel")]
