@@ -13,10 +13,14 @@ internal sealed record KitchenMeasure(decimal Count, string Name, string Plural,
     private const decimal WorstError = 0.13m;
 
     /// <summary>The measure of the reader's kitchen that says the portion best; null when none comes near.</summary>
-    public static KitchenMeasure? Of(Portion portion, HouseholdUnits units)
+    /// <param name="portion">The portion.</param>
+    /// <param name="units">The reader's kitchen.</param>
+    /// <param name="byEye">Whether a measure that needs scales, such as the ounce, is no measure.</param>
+    public static KitchenMeasure? Of(Portion portion, HouseholdUnits units, bool byEye = false)
     {
         var best = portion
             .Serving.Measures.Where(m => (m.Units ?? units) == units)
+            .Where(m => !byEye || m.Name != "ounce")
             .Select(m => (Measure: m, Count: Round(portion.Grams / m.Grams)))
             .Where(c => c.Count is >= 0.25m and <= 12m)
             .Select(c => (c.Measure, c.Count, Error: Error(c.Measure, c.Count, portion.Grams)))

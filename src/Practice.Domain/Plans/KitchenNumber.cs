@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Practice.Domain.Plans;
 
 /// <summary>Counts as a kitchen says them: <c>2½</c> in figures, <c>two and a half</c> in words.</summary>
-internal static class KitchenNumber
+public static class KitchenNumber
 {
     private static readonly (decimal Value, string Figure, string Words)[] Fractions =
     [
@@ -65,7 +65,8 @@ internal static class KitchenNumber
         return Math.Abs(near.Value - rest) < 0.01m ? (whole, near) : (whole, null);
     }
 
-    private static string Words(int number) =>
+    /// <summary>A whole number from 0 to 99 in words; <c>many</c> above.</summary>
+    public static string Words(int number) =>
         number switch
         {
             < 20 => Ones[number],

@@ -38,6 +38,9 @@ public sealed record Portion
     /// <summary>Grams served.</summary>
     public decimal Grams => Steps * Serving.StepGrams;
 
+    /// <summary>Millilitres served, of what is poured; one gram stands for one where the serving tells no volume.</summary>
+    public decimal Millilitres => Serving.Unit == "ml" ? Steps * Serving.UnitsPerStep : Grams;
+
     /// <summary>Nutrients served.</summary>
     public Nutrients Nutrients => Per100G.ForGrams(Grams);
 

@@ -51,7 +51,7 @@ public static partial class PortionWords
     /// <summary>What the scales or the jug say: <c>225 g</c>, or <c>300 ml</c> for what is poured.</summary>
     public static string Grams(Portion portion) =>
         portion.Serving.Style == ServingStyle.Poured
-            ? Number(Millilitres(portion)) + NoBreak + "ml"
+            ? Number(portion.Millilitres) + NoBreak + "ml"
             : Number(portion.Grams) + NoBreak + "g";
 
     /// <summary>The portion in words, without any number beside a unit.</summary>
@@ -64,7 +64,7 @@ public static partial class PortionWords
                 InWords(serving.UnitIn(units)),
                 InWords(serving.UnitPluralIn(units), plural: true)
             );
-        if (KitchenMeasure.Of(portion, units) is { } measure)
+        if (KitchenMeasure.Of(portion, units, byEye: true) is { } measure)
             return "about "
                 + KitchenNumber.Phrase(
                     measure.Count,
@@ -96,7 +96,7 @@ public static partial class PortionWords
 
     private static string FluidOunces(Portion portion)
     {
-        var ounces = Millilitres(portion) / MillilitresPerFluidOunce;
+        var ounces = portion.Millilitres / MillilitresPerFluidOunce;
         var said =
             ounces < 4
                 ? Math.Max(0.5m, Math.Round(ounces * 2, MidpointRounding.AwayFromZero) / 2)
@@ -104,12 +104,9 @@ public static partial class PortionWords
         return KitchenNumber.Figures(said) + NoBreak + "fl" + NoBreak + "oz";
     }
 
-    private static decimal Millilitres(Portion portion) =>
-        portion.Serving.Unit == "ml" ? portion.Steps * portion.Serving.UnitsPerStep : portion.Grams;
-
     // a glass of about 250 ml: common practice, no source
     private static string Glasses(Portion portion) =>
-        Millilitres(portion) switch
+        portion.Millilitres switch
         {
             <= 75 => "a splash",
             <= 175 => "a small glass",

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using Practice.Domain.Plans;
+using Practice.Handouts.Blocks;
+
+namespace Practice.Handouts.Content;
+
+/// <summary>What to buy, on a page of its own to take along.</summary>
+internal static class ShoppingPart
+{
+    public static IEnumerable<Block> Blocks(RaceWeekPlan plan, Reader reader)
+    {
+        var sections = ShoppingList.For(plan);
+        if (sections.IsEmpty)
+            return [];
+        var dates = reader.Dates;
+        var days =
+            plan.Days.Length == 1
+                ? dates.Day(plan.Days[0].Date)
+                : $"{dates.Day(plan.Days[0].Date)} to {dates.Day(plan.Days[^1].Date)}";
+        // that dry rice and pasta weigh under half of what they weigh cooked is general knowledge, no source
+        var intro =
+            $"For one person, {days}. Whole pieces are rounded up. "
+            + (
+                reader.IsNumberFree
+                    ? "Amounts are as eaten: dry rice, pasta and grains swell to more than twice as much."
+                    : "Weights are as eaten: dry rice, pasta and grains weigh under half of what they do cooked."
+            );
+        return
+        [
+            new Heading(2, "Shopping list", NewPage: true),
+            new Paragraph(intro, IsQuiet: true),
+            new CheckList([
+                .. sections.Select(s => new CheckSection(
+                    s.Title,
+                    [.. s.Items.Select(i => Item(i, reader))]
+                )),
+            ]),
+        ];
+    }
+
+    private static CheckItem Item(ShoppingItem item, Reader reader) =>
+        new(
+            reader.Name(item.Name),
+            reader.IsNumberFree ? item.ToBuyInWords(reader.Units) : item.ToBuy(reader.Units)
+        );
+}

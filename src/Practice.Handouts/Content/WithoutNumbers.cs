@@ -1,0 +1,31 @@
+using System.Text.RegularExpressions;
+using Practice.Domain.Screening;
+
+namespace Practice.Handouts.Content;
+
+/// <summary>
+/// Takes numbers with units out of text that was written for everyone. Better a sentence too few than a number before
+/// the eyes of somebody whom numbers harm.
+/// </summary>
+internal static partial class WithoutNumbers
+{
+    /// <summary>The text without the sentences that hold a number with a unit.</summary>
+    public static string Sentences(string text) =>
+        NumberFree.Allows(text)
+            ? text
+            : string.Join(' ', SentenceEnd().Split(text).Where(NumberFree.Allows));
+
+    /// <summary>The name without its numbers: <c>Carbohydrate drink, 6 %</c> is a carbohydrate drink.</summary>
+    public static string Name(string name)
+    {
+        foreach (var number in NumberFree.Violations(name))
+            name = name.Replace(number, "", StringComparison.Ordinal);
+        return Leftover().Replace(name, "").Trim(' ', ',', '\u00A0');
+    }
+
+    [GeneratedRegex(@"(?<=[.!?])\s+|\n+")]
+    private static partial Regex SentenceEnd();
+
+    [GeneratedRegex(@"\(\s*\)|[\s,]+(?=,)|\s{2,}")]
+    private static partial Regex Leftover();
+}

@@ -1,0 +1,85 @@
+namespace Practice.Handouts.Paper;
+
+/// <summary>
+/// The colours of a paper: neutral ink and grain tones of our own, and the accent of the practice. Whatever the accent,
+/// text keeps a contrast of 4.5 : 1 to what it stands on.
+/// </summary>
+internal sealed record Theme
+{
+    /// <summary>WCAG 2.1, criterion 1.4.3, text of normal size.</summary>
+    public const double Readable = 4.5;
+
+    private const string InkHex = "#22302C";
+
+    public Colour Sheet { get; } = Colour.White;
+    public Colour Ink { get; } = Colour.Hex(InkHex);
+    public Colour Soft { get; } = Colour.Hex("#586761");
+    public Colour Hairline { get; } = Colour.Hex("#E4DED2");
+    public Colour Husk { get; } = Colour.Hex("#FAF7F1");
+    public Colour Grain { get; } = Colour.Hex("#EFE7D7");
+    public Colour Stop { get; } = Colour.Hex("#A3322A");
+    public Colour StopTint { get; } = Colour.Hex("#FBF1EF");
+
+    /// <summary>The practice's colour, as surface.</summary>
+    public required Colour Accent { get; init; }
+
+    /// <summary>Text on the accent.</summary>
+    public required Colour OnAccent { get; init; }
+
+    /// <summary>Quieter text on the accent.</summary>
+    public required Colour OnAccentSoft { get; init; }
+
+    /// <summary>Pattern on the accent; bears no text.</summary>
+    public required Colour AccentShade { get; init; }
+
+    /// <summary>The accent as text on sheet and husk.</summary>
+    public required Colour AccentText { get; init; }
+
+    /// <summary>The theme of an accent; our own accent when it is no colour.</summary>
+    public static Theme Of(string accentHex)
+    {
+        var accent = Colour.TryHex(accentHex) ?? Colour.Hex(Brand.DefaultAccent);
+        var ink = Colour.Hex(InkHex);
+        // between white and ink lies a band of middle tones on which only black can be read
+        var on = new[] { Colour.White, ink, Colour.Black }.First(c =>
+            c.Contrast(accent) >= Readable
+        );
+        return new()
+        {
+            Accent = accent,
+            OnAccent = on,
+            OnAccentSoft = Quieter(on, accent),
+            AccentShade = accent.Mix(on, 0.10),
+            AccentText = Darker(accent, Colour.Hex("#EFE7D7")),
+        };
+    }
+
+    /// <summary>Every text colour with each surface it may stand on.</summary>
+    public IEnumerable<(Colour Text, Colour Surface)> Pairs =>
+        [
+            .. from text in new[] { Ink, Soft, AccentText }
+            from surface in new[] { Sheet, Husk, Grain }
+            select (text, surface),
+            (OnAccent, Accent),
+            (OnAccentSoft, Accent),
+            (Stop, StopTint),
+            (Ink, StopTint),
+            (Soft, StopTint),
+        ];
+
+    private static Colour Quieter(Colour text, Colour surface)
+    {
+        var part = 0.22;
+        while (part > 0 && text.Mix(surface, part).Contrast(surface) < Readable)
+            part -= 0.02;
+        return text.Mix(surface, Math.Max(0, part));
+    }
+
+    private static Colour Darker(Colour colour, Colour surface)
+    {
+        var readable = colour;
+        for (var part = 0.0; readable.Contrast(surface) < Readable; part += 0.05)
+            readable = colour.Mix(Colour.Black, part);
+        return readable;
+    }
+}
