@@ -32,12 +32,17 @@ public class IssuePlanTests(TestPractice practice) : IClassFixture<TestPractice>
     public async Task A_plan_with_a_standing_hold_cannot_be_issued()
     {
         var answers = Questionnaire.NothingToReport.With(Diabetes.Kind, Diabetes.Type1);
-        var draft = await practice.NewDraft(await practice.NewRace(await practice.NewClient(answers)));
+        var draft = await practice.NewDraft(
+            await practice.NewRace(await practice.NewClient(answers))
+        );
 
         var held = Assert.IsType<HeldBy>(await Issue(draft));
 
         Assert.NotEmpty(held.Holds);
-        Assert.Equal(PlanStatus.Draft, (await practice.Open(draft.Version.Value.Id)).Version.Value.Status);
+        Assert.Equal(
+            PlanStatus.Draft,
+            (await practice.Open(draft.Version.Value.Id)).Version.Value.Status
+        );
     }
 
     [Fact]
@@ -53,10 +58,14 @@ public class IssuePlanTests(TestPractice practice) : IClassFixture<TestPractice>
                 await practice.Get<ClearHold>().Run(practice.Practitioner, client, nameless, Cancel)
             );
             Assert.IsType<ClearanceNotAllowed>(
-                await practice.Get<ClearHold>().Run(practice.Assistant, client, Clear(hold.Key), Cancel)
+                await practice
+                    .Get<ClearHold>()
+                    .Run(practice.Assistant, client, Clear(hold.Key), Cancel)
             );
             Assert.IsType<Cleared>(
-                await practice.Get<ClearHold>().Run(practice.Practitioner, client, Clear(hold.Key), Cancel)
+                await practice
+                    .Get<ClearHold>()
+                    .Run(practice.Practitioner, client, Clear(hold.Key), Cancel)
             );
         }
 
@@ -107,7 +116,10 @@ public class IssuePlanTests(TestPractice practice) : IClassFixture<TestPractice>
 
         Assert.IsType<Issued>(await Issue(await practice.Open(next!.Value)));
 
-        Assert.Equal(PlanStatus.Withdrawn, (await practice.Open(first.Version.Value.Id)).Version.Value.Status);
+        Assert.Equal(
+            PlanStatus.Withdrawn,
+            (await practice.Open(first.Version.Value.Id)).Version.Value.Status
+        );
     }
 
     [Fact]

@@ -61,7 +61,12 @@ public sealed class TestPractice(PostgresServer server) : IAsyncLifetime
 
     public async Task<Desk> FoundPractice(string name)
     {
-        var desk = new Desk(Guid.CreateVersion7(), Guid.CreateVersion7(), "Pat Tester", StaffRole.Practitioner);
+        var desk = new Desk(
+            Guid.CreateVersion7(),
+            Guid.CreateVersion7(),
+            "Pat Tester",
+            StaffRole.Practitioner
+        );
         await Get<PracticeStore>()
             .Found(
                 new PracticeProfile { PracticeId = desk.PracticeId, Name = name },
