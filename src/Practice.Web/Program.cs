@@ -1,19 +1,38 @@
 using MudBlazor.Services;
-using NodaTime;
+using Practice.Service;
+using Practice.Service.Demo;
+using Practice.Service.Hosting;
+using Practice.Web.Features.Account;
+using Practice.Web.Features.Settings;
 using Practice.Web.Shell;
 
 var builder = WebApplication.CreateBuilder(args);
 builder.WebHost.UseStaticWebAssets(); // outside Development a run from source would find no style sheets
 
+await using var database = await RunningDatabase.StartAsync(
+    builder.Configuration,
+    builder.Environment.ContentRootPath
+);
+builder.Services.AddPractice(database, PracticeSettings.From(builder.Configuration));
 builder.Services.AddRazorComponents().AddInteractiveServerComponents();
 builder.Services.AddMudServices();
-builder.Services.AddSingleton<IClock>(SystemClock.Instance);
+builder.Services.AddSignInCookie();
 
 var app = builder.Build();
 
+if (!app.Environment.IsDevelopment())
+    app.UseExceptionHandler("/broken", createScopeForErrors: true);
 app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+app.UseAuthentication();
+app.UseAuthorization();
 app.UseAntiforgery();
-app.MapStaticAssets();
+
+app.MapStaticAssets().AllowAnonymous();
+app.MapHealthChecks("/healthz").AllowAnonymous();
+app.MapSignOut();
+app.MapLogo();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
 
+await using (var start = app.Services.CreateAsyncScope())
+    await start.ServiceProvider.GetRequiredService<DemoPractice>().EnsureAsync(default);
 await app.RunAsync();
