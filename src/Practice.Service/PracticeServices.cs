@@ -79,6 +79,7 @@ public static class PracticeServices
             .AddSingleton<IssuePlan>()
             .AddSingleton<BeginVersion>()
             .AddSingleton<WithdrawPlan>()
+            .AddSingleton<PrintPlan>()
             .AddSingleton<TodaysWork>()
             .AddSingleton<DemoPlans>()
             .AddHostedService(provider => provider.GetRequiredService<DemoPlans>())

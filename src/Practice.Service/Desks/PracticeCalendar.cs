@@ -9,5 +9,8 @@ public sealed class PracticeCalendar(IClock clock, DateTimeZone zone)
     public Instant Now => clock.GetCurrentInstant();
 
     /// <summary>The present day in the practice's zone.</summary>
-    public LocalDate Today => Now.InZone(zone).Date;
+    public LocalDate Today => DayOf(Now);
+
+    /// <summary>The day of a moment in the practice's zone.</summary>
+    public LocalDate DayOf(Instant moment) => moment.InZone(zone).Date;
 }

@@ -1,0 +1,92 @@
+using System.Text;
+using Practice.Domain.Plans;
+using Practice.Domain.Practices;
+using Practice.Handouts;
+using Practice.Handouts.Content;
+using Practice.Service.Desks;
+using Practice.Store.Audit;
+using Practice.Store.Plans;
+using Practice.Store.Practices;
+using PaperSize = Practice.Domain.Practices.PaperSize;
+
+namespace Practice.Service.Plans;
+
+/// <summary>What a paper should look like.</summary>
+public enum PaperVariant
+{
+    /// <summary>Household measures, grams and carbohydrate.</summary>
+    Full,
+
+    /// <summary>Household words only.</summary>
+    NumberFree,
+
+    /// <summary>Everything in large type.</summary>
+    LargePrint,
+}
+
+/// <summary>A plan on paper.</summary>
+/// <param name="Pdf">The file.</param>
+/// <param name="FileName">A name that says whose plan it is, safe on every system.</param>
+public sealed record PrintedPlan(byte[] Pdf, string FileName);
+
+/// <summary>Prints a plan version; a draft says on every page that it is one.</summary>
+public sealed class PrintPlan(
+    PlanStore plans,
+    PracticeStore practices,
+    AuditLog audit,
+    PracticeCalendar calendar
+)
+{
+    /// <param name="desk">Who acts.</param>
+    /// <param name="versionId">Which version.</param>
+    /// <param name="paper">Paper; null for the practice's own.</param>
+    /// <param name="variant">For whom; a number-free plan stays so whatever is asked.</param>
+    /// <param name="cancel">Cancels.</param>
+    /// <returns>The paper; null when the practice has no such version.</returns>
+    public async Task<PrintedPlan?> Run(
+        Desk desk,
+        Guid versionId,
+        PaperSize? paper,
+        PaperVariant variant,
+        CancellationToken cancel
+    )
+    {
+        if (
+            await plans.Find(desk.PracticeId, versionId, cancel) is not { Value: var version }
+            || await practices.Find(desk.PracticeId, cancel) is not { Value: var practice }
+        )
+            return null;
+        var options = new HandoutOptions
+        {
+            Paper = (Handouts.PaperSize)(paper ?? practice.Paper),
+            Variant = (HandoutVariant)variant,
+            Version = version.Number,
+            IssuedOn = version.IssuedAt is { } issued ? calendar.DayOf(issued) : null,
+            IssuedBy = version.IssuedBy ?? "",
+            Today = calendar.Today,
+        };
+        var pdf = HandoutPdf.Render(LoadingHandout.Build(version.Plan, BrandOf(practice), options));
+        await audit.Note(desk.Note("plan-printed", versionId, calendar.Now), cancel);
+        return new PrintedPlan(pdf, FileName(version));
+    }
+
+    private static Brand BrandOf(PracticeProfile practice) =>
+        new()
+        {
+            PracticeName = practice.Name,
+            AccentHex = practice.Accent,
+            LogoPng = practice.LogoPng.IsEmpty ? null : practice.LogoPng.AsMemory(),
+            FooterText = practice.Footer,
+            RegistrationLine = practice.RegistrationLine,
+        };
+
+    /// <summary>Letters and digits of any script stay, all else becomes a hyphen.</summary>
+    private static string FileName(PlanVersion version)
+    {
+        var words = $"{version.Plan.Header.ClientName} {version.Plan.Header.RaceName}";
+        var safe = new StringBuilder();
+        foreach (var rune in words.EnumerateRunes())
+            safe.Append(Rune.IsLetterOrDigit(rune) ? rune.ToString() : "-");
+        return $"{safe.ToString().Trim('-')}-v{version.Number}.pdf";
+    }
+}
