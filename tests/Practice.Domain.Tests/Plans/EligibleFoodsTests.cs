@@ -110,6 +110,12 @@ public class EligibleFoodsTests
             Per100G = SampleFood.Toast.Per100G with { SugarsG = 0 },
         };
 
+        var rice = SampleFood.Toast with
+        {
+            Per100G = SampleFood.Toast.Per100G with { SugarsG = 0.05m },
+        };
+
+        Assert.Single(Sort(rice, adjustments: none).Allowed);
         Assert.Empty(Sort(SampleFood.Toast, adjustments: none).AddableByHand);
         Assert.Single(Sort(sugarless, adjustments: none).Allowed);
     }

@@ -118,7 +118,10 @@ public class LoadingLayoutTests
             Sunday9,
             Seventy,
             new LoadingChoices { WindowHours = 48 },
-            SampleTargets.At(700),
+            SampleTargets.At(700) with
+            {
+                WindowHours = 48,
+            },
             limited
         );
 
@@ -127,12 +130,27 @@ public class LoadingLayoutTests
         Assert.Null(Days(48)[1].Limits.LactoseMaxPerOccasionG);
     }
 
+    [Fact]
+    public void An_event_too_short_to_load_for_gets_the_whole_eve_and_no_more()
+    {
+        var toppingUp = SampleTargets.At(490) with { Loads = false, WindowHours = 24 };
+        var day = Assert.Single(
+            LoadingLayout.Days(Sunday9, Seventy, new LoadingChoices(), toppingUp, Adjustments.None)
+        );
+
+        Assert.Equal(1, day.DaysBefore);
+        Assert.Equal(490m, day.Limits.CarbohydrateAimG);
+    }
+
     private static ImmutableArray<PlanDay> Days(int hours, int occasions = 6) =>
         LoadingLayout.Days(
             Sunday9,
             Seventy,
             new LoadingChoices { WindowHours = hours, OccasionsPerDay = occasions },
-            SampleTargets.At(700),
+            SampleTargets.At(700) with
+            {
+                WindowHours = hours,
+            },
             Adjustments.None
         );
 }
