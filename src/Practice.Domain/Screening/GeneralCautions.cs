@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Practice.Domain.Evidence;
 
 namespace Practice.Domain.Screening;
 
@@ -14,14 +15,14 @@ internal static class GeneralCautions
                 + "where they say "
                 + "something else than this plan, follow them.",
             ForClient: true,
-            ScreeningSources.CommonPractice
+            Sources.DieteticPractice
         ),
         new(
             "general-no-diagnosis",
             "This plan is advice on food and drink. It does not diagnose or treat any illness. If you feel unwell, "
                 + "stop and ask.",
             ForClient: true,
-            ScreeningSources.CommonPractice
+            Sources.DieteticPractice
         ),
         new(
             "general-painkillers",
@@ -29,7 +30,7 @@ internal static class GeneralCautions
                 + "unless your "
                 + "doctor has told you to: with long effort they can harm the kidneys and the gut.",
             ForClient: true,
-            ScreeningSources.Lipman2017
+            Sources.Lipman2017
         ),
     ];
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
 using Practice.Domain.Clients;
+using Practice.Domain.Evidence;
 using Practice.Domain.Screening.Rules;
 
 namespace Practice.Domain.Screening;
@@ -71,6 +72,7 @@ public static class ScreeningRules
         new StomaNeedsTheSpecialist(),
         new StomachSurgeryNeedsTheSurgicalDietitian(),
         new SucraseDeficiencyNeedsTheMetabolicTeam(),
+        new TheCombinedPillSlowsCaffeine(),
         new Type2DiabetesStartsLower(),
         new UnclearDiabetesNeedsTheDiabetesTeam(),
         new Under18NeedsGuardianAndDietitian(),
@@ -131,7 +133,7 @@ public static class ScreeningRules
             $"The health questions were last gone through on "
                 + $"{takenOn.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}. "
                 + "Go through them again with the client: they count for six months.",
-            ScreeningSources.CommonPractice,
+            Sources.DieteticPractice,
             LiftedBy.Answers
         );
 }

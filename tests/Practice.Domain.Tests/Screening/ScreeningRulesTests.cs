@@ -255,6 +255,29 @@ public class ScreeningRulesTests
     }
 
     [Fact]
+    public void Every_rule_says_why_with_its_own_source()
+    {
+        var silent = ScreeningRules.All.ToHashSet();
+        var rare = Gen.OneOf(
+            ScreeningAnswers.None,
+            ScreeningAnswers.None.WithWords(Medicines.Others, "creatine")
+        );
+        Gen.Select(Gen.OneOf(AnyAnswers, rare), AnyClient)
+            .Sample(
+                (answers, client) =>
+                {
+                    var screened = new ScreenedCase(answers, client, Screened.Today, null);
+                    silent.RemoveWhere(rule =>
+                        rule.When(screened) && SaysWhy(rule, rule.Then(screened))
+                    );
+                },
+                iter: 2000,
+                threads: 1
+            );
+        Assert.Empty(silent.Select(rule => rule.GetType().Name));
+    }
+
+    [Fact]
     public void Every_rule_that_is_written_is_applied_once()
     {
         var written = typeof(ScreeningRule)
@@ -267,6 +290,10 @@ public class ScreeningRulesTests
             ScreeningRules.All.Select(rule => rule.GetType().Name).Order(StringComparer.Ordinal)
         );
     }
+
+    private static bool SaysWhy(ScreeningRule rule, Findings said) =>
+        said.Holds.Any(hold => hold.Source == rule.Source)
+        || said.Cautions.Any(caution => caution.Source == rule.Source);
 
     private static IEnumerable<(Question, Choice)> Reports() =>
         Questionnaire.All.SelectMany(question =>

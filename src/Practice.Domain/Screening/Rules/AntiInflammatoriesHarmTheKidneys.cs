@@ -8,7 +8,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class AntiInflammatoriesHarmTheKidneys : ScreeningRule
 {
-    public override Source Source => ScreeningSources.Lipman2017;
+    public override Source Source => Sources.Lipman2017;
 
     public override bool When(ScreenedCase screened) => screened.TakesAnyOf(Medicines.Nsaid);
 

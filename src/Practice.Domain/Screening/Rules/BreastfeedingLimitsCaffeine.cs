@@ -8,7 +8,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class BreastfeedingLimitsCaffeine : ScreeningRule
 {
-    public override Source Source => ScreeningSources.EfsaCaffeine;
+    public override Source Source => Sources.EfsaCaffeine2015;
 
     public override bool When(ScreenedCase screened) =>
         screened.Answers.Says(Pregnancy.Status, Pregnancy.Breastfeeding);
@@ -20,18 +20,22 @@ internal sealed class BreastfeedingLimitsCaffeine : ScreeningRule
             [
                 TellClient(
                     "breastfeeding",
-                    "Drink to your thirst, which is greater while you breastfeed, and keep caffeine low."
+                    "Drink to your thirst, which is greater while you breastfeed."
                 ) with
                 {
-                    Source = ScreeningSources.CommonPractice,
+                    Source = Sources.DieteticPractice,
                 },
+                TellClient(
+                    "breastfeeding-caffeine",
+                    "Keep caffeine low: stay within the daily amount that your midwife or doctor allows."
+                ),
                 TellPractitioner(
                     "breastfeeding-protein",
                     "Breastfeeding raises the need of protein by 19 g a day in the first half year and by "
                         + "13 g after it."
                 ) with
                 {
-                    Source = ScreeningSources.EfsaProtein,
+                    Source = Sources.EfsaProtein2012,
                 },
             ],
             Adjustments = new() { CaffeineMaxMgPerDay = 200 },

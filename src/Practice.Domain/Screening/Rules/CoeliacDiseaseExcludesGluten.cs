@@ -9,7 +9,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class CoeliacDiseaseExcludesGluten : ScreeningRule
 {
-    public override Source Source => ScreeningSources.CommonPractice;
+    public override Source Source => Sources.DieteticPractice;
 
     public override bool When(ScreenedCase screened) =>
         screened.Answers.SaysYes(FoodAndTheBody.Coeliac);

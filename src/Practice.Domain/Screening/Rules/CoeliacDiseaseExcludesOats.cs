@@ -9,12 +9,22 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class CoeliacDiseaseExcludesOats : ScreeningRule
 {
-    public override Source Source => ScreeningSources.CommonPractice;
+    public override Source Source => Sources.DieteticPractice;
 
     public override bool When(ScreenedCase screened) =>
         screened.Answers.SaysYes(FoodAndTheBody.Coeliac)
         && !screened.Answers.SaysYes(FoodAndTheBody.CertifiedOats);
 
     public override Findings Then(ScreenedCase screened) =>
-        new() { Adjustments = new() { ExcludedAllergens = [Allergen.Oats] } };
+        new()
+        {
+            Cautions =
+            [
+                TellPractitioner(
+                    "oats",
+                    "Oats are left out: certified ones may come back once they are known to be tolerated."
+                ),
+            ],
+            Adjustments = new() { ExcludedAllergens = [Allergen.Oats] },
+        };
 }

@@ -8,7 +8,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class EatingDisorderNeedsItsTeam : ScreeningRule
 {
-    public override Source Source => ScreeningSources.CommonPractice;
+    public override Source Source => Sources.DieteticPractice;
 
     public override bool When(ScreenedCase screened) =>
         screened.Answers.SaysAnyOf(

@@ -8,7 +8,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class EnergySignsCallForAnAssessment : ScreeningRule
 {
-    public override Source Source => ScreeningSources.Reds;
+    public override Source Source => Sources.Reds2023;
 
     public override bool When(ScreenedCase screened) =>
         screened.Answers.Reports(EatingAndEnergy.EnergySigns)

@@ -8,9 +8,21 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class FluvoxamineRulesOutCaffeine : ScreeningRule
 {
-    public override Source Source => ScreeningSources.CulmMerdek2005;
+    public override Source Source => Sources.CulmMerdek2005;
 
     public override bool When(ScreenedCase screened) => screened.TakesAnyOf(Medicines.Fluvoxamine);
 
-    public override Findings Then(ScreenedCase screened) => WithoutCaffeine.Findings;
+    public override Findings Then(ScreenedCase screened) =>
+        new()
+        {
+            Cautions =
+            [
+                WithoutCaffeine.Caution,
+                TellPractitioner(
+                    "caffeine-fluvoxamine",
+                    "Fluvoxamine stretches the half-life of caffeine from 5 h to more than two days: plan none."
+                ),
+            ],
+            Adjustments = WithoutCaffeine.Adjustments,
+        };
 }

@@ -8,7 +8,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class Glp1MedicinesSlowTheStomach : ScreeningRule
 {
-    public override Source Source => ScreeningSources.GeneralKnowledge;
+    public override Source Source => Sources.ClinicalKnowledge;
 
     public override bool When(ScreenedCase screened) => screened.TakesAnyOf(Medicines.Glp1Agonist);
 

@@ -11,7 +11,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class HereditaryFructoseIntoleranceNeedsTheMetabolicTeam : ScreeningRule
 {
-    public override Source Source => ScreeningSources.FructoseIntolerance;
+    public override Source Source => Sources.FructoseIntolerance;
 
     public override bool When(ScreenedCase screened) =>
         screened.Answers.Says(

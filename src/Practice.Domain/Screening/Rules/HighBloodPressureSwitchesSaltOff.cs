@@ -8,7 +8,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class HighBloodPressureSwitchesSaltOff : ScreeningRule
 {
-    public override Source Source => ScreeningSources.SodiumGuidelines;
+    public override Source Source => Sources.SodiumGuidance;
 
     public override bool When(ScreenedCase screened) =>
         screened.Answers.SaysAnyOf(

@@ -8,7 +8,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class InsulinNeedsTheDiabetesTeam : ScreeningRule
 {
-    public override Source Source => ScreeningSources.Riddell2017;
+    public override Source Source => Sources.Riddell2017;
 
     public override bool When(ScreenedCase screened) =>
         screened.Answers.Says(Diabetes.Kind, Diabetes.Type1)
@@ -38,7 +38,7 @@ internal sealed class InsulinNeedsTheDiabetesTeam : ScreeningRule
                     "No exercise with blood ketones of 1.5 mmol/L or more; the diabetes team's own limit comes first."
                 ) with
                 {
-                    Source = ScreeningSources.GeneralKnowledge,
+                    Source = Sources.ClinicalKnowledge,
                 },
             ],
         };

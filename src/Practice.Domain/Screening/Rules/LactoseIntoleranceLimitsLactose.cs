@@ -10,7 +10,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class LactoseIntoleranceLimitsLactose : ScreeningRule
 {
-    public override Source Source => ScreeningSources.EfsaLactose;
+    public override Source Source => Sources.EfsaLactose2010;
 
     public override bool When(ScreenedCase screened) =>
         screened.Answers.SaysAnyOf(
@@ -22,6 +22,14 @@ internal sealed class LactoseIntoleranceLimitsLactose : ScreeningRule
     public override Findings Then(ScreenedCase screened) =>
         new()
         {
+            Cautions =
+            [
+                TellPractitioner(
+                    "lactose",
+                    "Lactose is kept to 12 g at once and 24 g a day, and to less on the last day. Most who "
+                        + "digest it poorly bear that much; some do not."
+                ),
+            ],
             Adjustments = new() { LactoseMaxPerOccasionG = 12, LactoseMaxPerDayG = 24 },
         };
 }

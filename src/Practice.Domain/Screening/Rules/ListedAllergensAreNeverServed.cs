@@ -7,7 +7,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class ListedAllergensAreNeverServed : ScreeningRule
 {
-    public override Source Source => ScreeningSources.EuAllergens;
+    public override Source Source => Sources.AllergenGroups;
 
     public override bool When(ScreenedCase screened) => !screened.Client.Diet.Allergies.IsEmpty;
 

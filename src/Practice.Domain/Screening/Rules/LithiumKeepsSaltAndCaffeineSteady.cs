@@ -8,7 +8,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class LithiumKeepsSaltAndCaffeineSteady : ScreeningRule
 {
-    public override Source Source => ScreeningSources.GeneralKnowledge;
+    public override Source Source => Sources.ClinicalKnowledge;
 
     public override bool When(ScreenedCase screened) => screened.TakesAnyOf(Medicines.Lithium);
 

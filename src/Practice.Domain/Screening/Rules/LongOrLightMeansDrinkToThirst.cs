@@ -9,7 +9,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class LongOrLightMeansDrinkToThirst : ScreeningRule
 {
-    public override Source Source => ScreeningSources.HewButler2015;
+    public override Source Source => Sources.HewButler2015;
 
     public override bool When(ScreenedCase screened) =>
         screened.ExpectedFinish > Duration.FromHours(4)

@@ -1,3 +1,5 @@
+using Practice.Domain.Evidence;
+
 namespace Practice.Domain.Screening.Rules;
 
 /// <summary>The words on low blood sodium (hyponatraemia) for those at higher risk of it.</summary>
@@ -10,7 +12,7 @@ internal static class LowBloodSodium
                 + "sodium in the "
                 + "blood dangerously low, and neither salt nor sports drinks protect you from it.",
             ForClient: true,
-            ScreeningSources.HewButler2015
+            Sources.HewButler2015
         );
 
     public static Caution Signs { get; } =
@@ -18,6 +20,6 @@ internal static class LowBloodSodium
             "overdrinking-signs",
             "Headache, vomiting, swelling or confusion during or after the race: stop drinking and get medical help.",
             ForClient: true,
-            ScreeningSources.HewButler2015
+            Sources.HewButler2015
         );
 }

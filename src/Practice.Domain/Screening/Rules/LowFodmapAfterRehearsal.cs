@@ -9,12 +9,22 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class LowFodmapAfterRehearsal : ScreeningRule
 {
-    public override Source Source => ScreeningSources.LowFodmap;
+    public override Source Source => Sources.LowFodmap;
 
     public override bool When(ScreenedCase screened) =>
         screened.Answers.SaysYes(Gut.IrritableBowel)
         && screened.Answers.SaysYes(Gut.LowFodmapSuits);
 
     public override Findings Then(ScreenedCase screened) =>
-        new() { Adjustments = new() { ExcludedTraits = FoodTraits.HighFodmap } };
+        new()
+        {
+            Cautions =
+            [
+                TellPractitioner(
+                    "low-fodmap",
+                    "Foods rich in fermentable sugars are left out, as rehearsed: one to three days are enough."
+                ),
+            ],
+            Adjustments = new() { ExcludedTraits = FoodTraits.HighFodmap },
+        };
 }

@@ -8,7 +8,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class MedicinesThatClashWithCaffeine : ScreeningRule
 {
-    public override Source Source => ScreeningSources.GeneralKnowledge;
+    public override Source Source => Sources.ClinicalKnowledge;
 
     public override bool When(ScreenedCase screened) =>
         screened.TakesAnyOf(
@@ -18,5 +18,18 @@ internal sealed class MedicinesThatClashWithCaffeine : ScreeningRule
             Medicines.Stimulant
         );
 
-    public override Findings Then(ScreenedCase screened) => WithoutCaffeine.Findings;
+    public override Findings Then(ScreenedCase screened) =>
+        new()
+        {
+            Cautions =
+            [
+                WithoutCaffeine.Caution,
+                TellPractitioner(
+                    "caffeine-clash",
+                    "A medicine whose effect or level changes with caffeine: plan none, and leave usual "
+                        + "coffee or tea to the prescriber."
+                ),
+            ],
+            Adjustments = WithoutCaffeine.Adjustments,
+        };
 }

@@ -4,27 +4,26 @@ using Practice.Domain.Screening.Questions;
 namespace Practice.Domain.Screening.Rules;
 
 /// <summary>
-/// Ciprofloxacin, cimetidine and the combined pill slow the breakdown of caffeine: half of the general limits of
-/// 400 mg a day and 200 mg at once. The pill's part is from memory.
+/// Ciprofloxacin and cimetidine slow the breakdown of caffeine.
 /// </summary>
 internal sealed class MedicinesThatSlowCaffeine : ScreeningRule
 {
-    public override Source Source => ScreeningSources.CaffeineInteractions;
+    public override Source Source => Sources.CaffeineInteractions;
 
     public override bool When(ScreenedCase screened) =>
-        screened.TakesAnyOf(Medicines.Ciprofloxacin, Medicines.Cimetidine, Medicines.CombinedPill);
+        screened.TakesAnyOf(Medicines.Ciprofloxacin, Medicines.Cimetidine);
 
     public override Findings Then(ScreenedCase screened) =>
         new()
         {
             Cautions =
             [
-                TellClient(
-                    "caffeine-halved",
-                    "One of your medicines makes caffeine last longer: take no more than half of what you "
-                        + "otherwise would."
+                HalfTheCaffeine.Caution,
+                TellPractitioner(
+                    "caffeine-cleared-slowly",
+                    "Ciprofloxacin and cimetidine slow the clearance of caffeine: its limits are halved."
                 ),
             ],
-            Adjustments = new() { CaffeineMaxMgPerDay = 200, CaffeineMaxMgPerIntake = 100 },
+            Adjustments = HalfTheCaffeine.Adjustments,
         };
 }

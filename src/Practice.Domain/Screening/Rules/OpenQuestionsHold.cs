@@ -7,7 +7,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class OpenQuestionsHold : ScreeningRule
 {
-    public override Source Source => ScreeningSources.CommonPractice;
+    public override Source Source => Sources.DieteticPractice;
 
     public override bool When(ScreenedCase screened) =>
         !Questionnaire.Open(screened.Answers).IsEmpty;

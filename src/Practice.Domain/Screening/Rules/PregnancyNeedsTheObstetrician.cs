@@ -9,7 +9,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class PregnancyNeedsTheObstetrician : ScreeningRule
 {
-    public override Source Source => ScreeningSources.EfsaCaffeine;
+    public override Source Source => Sources.EfsaCaffeine2015;
 
     public override bool When(ScreenedCase screened) =>
         screened.Answers.Says(Pregnancy.Status, Pregnancy.Pregnant);
@@ -25,7 +25,7 @@ internal sealed class PregnancyNeedsTheObstetrician : ScreeningRule
                     "Needed: the obstetrician's or midwife's clearance for loading and for the race."
                 ) with
                 {
-                    Source = ScreeningSources.CommonPractice,
+                    Source = Sources.DieteticPractice,
                 },
             ],
             Cautions =
@@ -36,7 +36,7 @@ internal sealed class PregnancyNeedsTheObstetrician : ScreeningRule
                         + "unpasteurised milk or cheese."
                 ) with
                 {
-                    Source = ScreeningSources.CommonPractice,
+                    Source = Sources.DieteticPractice,
                 },
                 TellClient(
                     "pregnancy-caffeine",
@@ -48,7 +48,7 @@ internal sealed class PregnancyNeedsTheObstetrician : ScreeningRule
                     "Set no goals of body mass, and no low-residue days."
                 ) with
                 {
-                    Source = ScreeningSources.CommonPractice,
+                    Source = Sources.DieteticPractice,
                 },
             ],
             Adjustments = new()

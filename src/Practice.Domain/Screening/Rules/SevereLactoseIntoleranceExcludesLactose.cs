@@ -8,7 +8,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class SevereLactoseIntoleranceExcludesLactose : ScreeningRule
 {
-    public override Source Source => ScreeningSources.EfsaLactose;
+    public override Source Source => Sources.EfsaLactose2010;
 
     public override bool When(ScreenedCase screened) =>
         screened.Answers.Says(FoodAndTheBody.Lactose, FoodAndTheBody.NoLactose);
@@ -16,6 +16,13 @@ internal sealed class SevereLactoseIntoleranceExcludesLactose : ScreeningRule
     public override Findings Then(ScreenedCase screened) =>
         new()
         {
+            Cautions =
+            [
+                TellPractitioner(
+                    "lactose-none",
+                    "Lactose is left out altogether: some react to less than 6 g."
+                ),
+            ],
             Adjustments = new() { LactoseMaxPerOccasionG = 0, LactoseMaxPerDayG = 0 },
         };
 }

@@ -8,7 +8,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class Sglt2InhibitorsNeedThePrescriber : ScreeningRule
 {
-    public override Source Source => ScreeningSources.Sglt2Statement;
+    public override Source Source => Sources.Sglt2Statement;
 
     public override bool When(ScreenedCase screened) =>
         screened.TakesAnyOf(Medicines.Sglt2Inhibitor);

@@ -10,7 +10,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class StomachSurgeryNeedsTheSurgicalDietitian : ScreeningRule
 {
-    public override Source Source => ScreeningSources.Dumping;
+    public override Source Source => Sources.Dumping;
 
     public override bool When(ScreenedCase screened) =>
         screened.Answers.SaysYes(Gut.StomachSurgery);

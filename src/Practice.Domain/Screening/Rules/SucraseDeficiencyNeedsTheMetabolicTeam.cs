@@ -8,7 +8,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class SucraseDeficiencyNeedsTheMetabolicTeam : ScreeningRule
 {
-    public override Source Source => ScreeningSources.CommonPractice;
+    public override Source Source => Sources.DieteticPractice;
 
     public override bool When(ScreenedCase screened) =>
         screened.Answers.SaysYes(FoodAndTheBody.SucraseDeficiency);
@@ -37,7 +37,7 @@ internal sealed class SucraseDeficiencyNeedsTheMetabolicTeam : ScreeningRule
                     "Starch and maltodextrin may be digested poorly too: how much differs from person to person."
                 ) with
                 {
-                    Source = ScreeningSources.GeneralKnowledge,
+                    Source = Sources.ClinicalKnowledge,
                 },
             ],
             Adjustments = new() { NoSucroseAtAll = true },

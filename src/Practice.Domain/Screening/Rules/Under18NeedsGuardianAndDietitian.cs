@@ -10,7 +10,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class Under18NeedsGuardianAndDietitian : ScreeningRule
 {
-    public override Source Source => ScreeningSources.Desbrow2014;
+    public override Source Source => Sources.Desbrow2014;
 
     public override bool When(ScreenedCase screened) => screened.Client.AgeOn(screened.Today) < 18;
 
@@ -25,7 +25,7 @@ internal sealed class Under18NeedsGuardianAndDietitian : ScreeningRule
                     "Needed: a guardian's consent and a dietitian's sign-off, both named in the clearance."
                 ) with
                 {
-                    Source = ScreeningSources.CommonPractice,
+                    Source = Sources.DieteticPractice,
                 },
             ],
             Cautions =
@@ -41,7 +41,7 @@ internal sealed class Under18NeedsGuardianAndDietitian : ScreeningRule
                         + "down: refer."
                 ) with
                 {
-                    Source = ScreeningSources.CommonPractice,
+                    Source = Sources.DieteticPractice,
                 },
             ],
             Adjustments = WithoutCaffeine.Adjustments.And(

@@ -9,7 +9,7 @@ namespace Practice.Domain.Screening.Rules;
 /// </summary>
 internal sealed class UnlistedAllergenNeedsAPersonsReading : ScreeningRule
 {
-    public override Source Source => ScreeningSources.EuAllergens;
+    public override Source Source => Sources.AllergenGroups;
 
     public override bool When(ScreenedCase screened) =>
         !string.IsNullOrWhiteSpace(screened.Client.Diet.OtherAllergy);

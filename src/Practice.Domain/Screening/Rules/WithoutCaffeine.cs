@@ -1,3 +1,5 @@
+using Practice.Domain.Evidence;
+
 namespace Practice.Domain.Screening.Rules;
 
 /// <summary>What follows wherever caffeine is ruled out.</summary>
@@ -10,7 +12,7 @@ internal static class WithoutCaffeine
                 + "practitioner about "
                 + "your usual coffee or tea.",
             ForClient: true,
-            ScreeningSources.CommonPractice
+            Sources.DieteticPractice
         );
 
     public static Adjustments Adjustments { get; } =
