@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Practice.Domain.Evidence;
 using Practice.Domain.Foods;
+using Practice.Domain.Physiology;
 using Practice.Domain.Quantities;
 using Practice.Domain.Screening;
 using Practice.Domain.Targets;
@@ -10,12 +11,13 @@ namespace Practice.Domain.Plans;
 
 /// <summary>
 /// Lays the loading window out into days and sittings, still without food. The race breakfast belongs to the window
-/// and takes 3 g/kg of its total; what remains is filled backwards from the eve in whole days, the first day a part.
+/// and takes 3 g/kg of its total; what remains is filled backwards from the eve in whole days, the first day a part. An
+/// event too short to load for gets the whole eve and no more.
 /// </summary>
 public static class LoadingLayout
 {
-    /// <summary>Race breakfast inside the window's total, g/kg.</summary>
-    public const decimal RaceBreakfastGPerKg = 3m;
+    /// <summary>When the race breakfast is eaten, h before the start; it is part of the window's total.</summary>
+    private const decimal HoursBeforeStart = 3m;
 
     /// <summary>A part day below this share of a day is not worth a meal and goes to the day after it.</summary>
     private const decimal SmallestShare = 0.1m;
@@ -49,7 +51,7 @@ public static class LoadingLayout
         ArgumentNullException.ThrowIfNull(targets);
         ArgumentNullException.ThrowIfNull(adjustments);
         var fullDayG = targets.CarbohydratePerDay.Aim ?? 0;
-        var shares = Shares(choices.WindowHours, fullDayG, mass);
+        var shares = targets.Loads ? Shares(targets.WindowHours, fullDayG, mass) : [1m];
         return
         [
             .. shares.Select(
@@ -73,7 +75,10 @@ public static class LoadingLayout
     /// <param name="mass">Body mass.</param>
     public static ImmutableArray<decimal> Shares(int windowHours, decimal fullDayG, BodyMass mass)
     {
-        var breakfast = fullDayG == 0 ? 0 : RaceBreakfastGPerKg * mass.Kilograms / fullDayG;
+        var breakfast =
+            fullDayG == 0
+                ? 0
+                : PreRaceMeal.CarbohydrateG(mass.Kilograms, HoursBeforeStart) / fullDayG;
         var left = Math.Max(SmallestShare, windowHours / 24m - breakfast);
         var shares = new Stack<decimal>();
         for (; left > 0; left -= 1)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Practice.Domain.Screening;
 using Practice.Domain.Targets;
 
@@ -40,14 +39,11 @@ public static class PlanAdvice
                 + "need no more than that.";
         var amount = adjustments.NumberFree
             ? "Eat what is written here in the order of the day: more early, less in the evening, so that you sleep well."
-            : string.Create(
-                CultureInfo.InvariantCulture,
-                $"A full day brings {targets.CarbohydratePerDay.Aim:0} g of carbohydrate, "
-                    + $"{targets.CarbohydrateRate.Aim:0.#} g for each kilogram of you: more early, less in the evening."
-            );
+            : $"A full day brings {TargetWords.Aim(targets.CarbohydratePerDay)} of carbohydrate, "
+                + $"{TargetWords.Aim(targets.CarbohydrateRate)}: more early, less in the evening.";
         var weight =
             targets.Loads && !adjustments.NoWeighing && !adjustments.NumberFree
-                ? $" Expect to weigh {TargetBand(targets.BodyMassGain)} more: it is fuel and water, not fat."
+                ? $" Expect to weigh about {TargetWords.Band(targets.BodyMassGain)} more: it is fuel and water, not fat."
             : targets.Loads
                 ? " You may feel a little heavier and fuller: it is fuel and water, ready for race day."
             : "";
@@ -56,10 +52,4 @@ public static class PlanAdvice
             : " Foods are soft and low in fibre on purpose, which keeps the gut quiet; go back to your usual fibre after the race.";
         return $"{purpose} {amount}{weight}{fibre}";
     }
-
-    private static string TargetBand(Target target) =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"about {target.Low:0.#} to {target.High:0.#} {target.Unit}"
-        );
 }

@@ -69,27 +69,38 @@ public sealed class ClientStore
             );
         }
 
+        var found = await clients
+            .OrderBy(c => c.FamilyName)
+            .ThenBy(c => c.GivenName)
+            .ThenBy(c => c.Id)
+            .Take(take)
+            .Select(c => new ClientRow(
+                c.Id,
+                c.GivenName,
+                c.FamilyName,
+                c.Email,
+                c.BirthDate,
+                c.Units,
+                null
+            ))
+            .ToListAsync(cancel);
+        var next = await NextRaces(db, [.. found.Select(c => c.ClientId)], today, cancel);
+        return [.. found.Select(c => c with { NextRace = next.GetValueOrDefault(c.ClientId) })];
+    }
+
+    private static async Task<Dictionary<Guid, RaceRow>> NextRaces(
+        PracticeDb db,
+        Guid[] clientIds,
+        LocalDate today,
+        CancellationToken cancel
+    )
+    {
         var midnight = today.AtMidnight();
-        return
-        [
-            .. await clients
-                .OrderBy(c => c.FamilyName)
-                .ThenBy(c => c.GivenName)
-                .ThenBy(c => c.Id)
-                .Take(take)
-                .Select(c => new ClientRow(
-                    c.Id,
-                    c.GivenName,
-                    c.FamilyName,
-                    c.Email,
-                    c.BirthDate,
-                    c.Units,
-                    db.Rows(db.Races.Where(r => r.ClientId == c.Id && r.Start >= midnight))
-                        .OrderBy(r => r.Start)
-                        .FirstOrDefault()
-                ))
-                .ToListAsync(cancel),
-        ];
+        var coming = await db.Rows(
+                db.Races.Where(r => r.Start >= midnight && clientIds.Contains(r.ClientId))
+            )
+            .ToListAsync(cancel);
+        return coming.DistinctBy(r => r.ClientId).ToDictionary(r => r.ClientId);
     }
 
     /// <summary>How many clients the practice has.</summary>

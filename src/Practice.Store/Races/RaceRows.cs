@@ -5,7 +5,7 @@ namespace Practice.Store.Races;
 
 internal static class RaceRows
 {
-    /// <summary>Races with their client's name and latest plan, read in one query.</summary>
+    /// <summary>Races, earliest first, with their client's name and latest plan, read in one query.</summary>
     public static IQueryable<RaceRow> Rows(this PracticeDb db, IQueryable<Race> races) =>
         from race in races
         join client in db.Clients on race.ClientId equals client.Id

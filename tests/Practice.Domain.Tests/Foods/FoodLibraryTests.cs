@@ -8,7 +8,7 @@ public sealed class FoodLibraryTests
 
     [Fact]
     public void The_standard_library_has_plenty_of_foods() =>
-        Assert.True(Library.All.Length >= 300, $"{Library.All.Length} foods");
+        Assert.True(Library.All.Length >= 400, $"{Library.All.Length} foods");
 
     [Fact]
     public void A_food_is_found_by_its_id()

@@ -13,6 +13,7 @@ public sealed class LibraryCoverageTests
         ["vegan"] = food => food.IsVegan,
         ["vegetarian"] = food => food.IsVegetarian,
         ["halal"] = food => !food.Is(FoodTraits.Pork) && !food.Is(FoodTraits.Alcohol),
+        ["low-FODMAP"] = food => !food.Is(FoodTraits.HighFodmap),
         ["nut-free"] = food =>
             !food.Allergens.Contains(Allergen.TreeNuts)
             && !food.Allergens.Contains(Allergen.Peanuts),
@@ -66,6 +67,30 @@ public sealed class LibraryCoverageTests
             .ToArray();
         Assert.True(choices.Length >= 3, $"{diet}, {role}: only {string.Join(", ", choices)}");
     }
+
+    [Theory]
+    [InlineData("african")]
+    [InlineData("british-irish")]
+    [InlineData("east-asian")]
+    [InlineData("european")]
+    [InlineData("latin-american")]
+    [InlineData("middle-eastern")]
+    [InlineData("north-african")]
+    [InlineData("north-american")]
+    [InlineData("south-asian")]
+    public void Each_cuisine_has_foods_of_its_own(string cuisine) =>
+        Assert.True(FoodLibrary.Standard.All.Count(food => food.Cuisine == cuisine) >= 5);
+
+    [Fact]
+    public void There_are_no_more_cuisines_than_these() =>
+        Assert.Equal(
+            9,
+            FoodLibrary
+                .Standard.All.Select(food => food.Cuisine)
+                .OfType<string>()
+                .Distinct()
+                .Count()
+        );
 
     [Fact]
     public void Every_part_of_a_meal_has_foods()

@@ -89,6 +89,18 @@ public sealed class LibrarySenseTests
             id => Assert.True(FoodLibrary.Standard.Find(id)!.Per100G.CaffeineMg > 0, id)
         );
 
+    [Theory]
+    [InlineData("malto-6", 6)]
+    [InlineData("malto-8", 8)]
+    [InlineData("malto-14", 14)]
+    [InlineData("glucose-drink", 8)]
+    public void A_mixed_drink_is_as_strong_as_its_name_says(string id, int gramsPer100Ml)
+    {
+        var food = FoodLibrary.Standard.Find(id)!;
+        var per100Ml = food.PerStep.CarbohydrateG / food.Serving.UnitsPerStep * 100;
+        Assert.InRange(per100Ml, gramsPer100Ml - 0.2m, gramsPer100Ml + 0.2m);
+    }
+
     [Fact]
     public void A_drink_counts_as_drunk_and_nothing_else_does() =>
         Assert.All(

@@ -23,7 +23,7 @@ public partial class PlanAdviceTests
     {
         var why = PlanAdvice.Why(Header, SampleTargets.At(700), Adjustments.None);
         Assert.Contains("700 g", why, StringComparison.Ordinal);
-        Assert.Contains("1 to 1.5 kg", why, StringComparison.Ordinal);
+        Assert.Contains("about 1.0–1.5 kg", why, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -28,7 +28,7 @@ internal static class SampleTargets
             Fluid = Of("fluid", null, 0.3m, 0.6m, "L/day"),
             Sodium = Of("sodium", null, 2000, 5000, "mg/day"),
             FructosePerOccasion = Of("fructose", null, null, 50, "g"),
-            BodyMassGain = Of("gain", 1.3m, 1, 1.5m, "kg"),
+            BodyMassGain = Of("gain", 1.3m, 1, 1.5m, "kg") with { Decimals = 1 },
             Benefit = Of("benefit", null, 2, 3, "%"),
             ExpectedFinish = Of("finish", 210, null, null, "min"),
             Glycogen = [],
