@@ -31,6 +31,9 @@ public sealed record Hold(
     LiftedBy LiftedBy = LiftedBy.Professional
 )
 {
+    /// <summary>Whether not even a draft is built while it stands, since the tool cannot check the foods.</summary>
+    public bool ForbidsDrafting { get; init; }
+
     /// <summary>Whether a clearance lifts this hold on a day.</summary>
     public bool IsLiftedBy(Clearance clearance, LocalDate day)
     {

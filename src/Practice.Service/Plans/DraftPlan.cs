@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Practice.Domain.Caseload;
 using Practice.Domain.Plans;
+using Practice.Domain.Screening;
 using Practice.Domain.Targets;
 using Practice.Service.Desks;
 using Practice.Service.Races;
@@ -18,6 +19,10 @@ public sealed record Drafted(Guid VersionId, ImmutableArray<Shortfall> Shortfall
 
 /// <summary>There is no such race in the practice.</summary>
 public sealed record NoSuchRace : DraftOutcome;
+
+/// <summary>A hold forbids even a draft.</summary>
+/// <param name="Hold">Which.</param>
+public sealed record DraftHeld(Hold Hold) : DraftOutcome;
 
 /// <summary>Somebody changed the draft meanwhile.</summary>
 public sealed record DraftedElsewhere : DraftOutcome;
@@ -45,6 +50,8 @@ public sealed class DraftPlan(
     {
         if (await cases.Open(desk, raceId, CancellationToken.None) is not { } raceCase)
             return new NoSuchRace();
+        if (raceCase.StandingHolds.FirstOrDefault(h => h.ForbidsDrafting) is { } hold)
+            return new DraftHeld(hold);
         var empty = LoadingPlan.Empty(
             raceCase.Client,
             raceCase.Race.Value,

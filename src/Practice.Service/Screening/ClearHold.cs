@@ -43,6 +43,11 @@ public sealed class ClearHold(
         var holds = onFile.Value.Outcome(client.Value, calendar.Today).Holds;
         if (holds.FirstOrDefault(h => h.Key == clearance.HoldKey) is not { } hold)
             return new ClearanceRefused("There is no such hold any more.");
+        if (
+            string.IsNullOrWhiteSpace(clearance.By)
+            || string.IsNullOrWhiteSpace(clearance.WhatWasSaid)
+        )
+            return new ClearanceRefused("Say who cleared it and what was said.");
         if (!hold.IsLiftedBy(clearance, calendar.Today))
             return new ClearanceRefused(WhatIsMissing(hold));
         onFile.Value.Clear(clearance);

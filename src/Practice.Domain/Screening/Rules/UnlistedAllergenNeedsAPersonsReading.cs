@@ -3,8 +3,7 @@ using Practice.Domain.Evidence;
 namespace Practice.Domain.Screening.Rules;
 
 /// <summary>
-/// An allergen outside the fourteen groups cannot be checked by the tool: no automatic plan until the practitioner
-/// has
+/// An allergen outside the fourteen groups cannot be checked by the tool: no automatic plan until the practitioner has
 /// recorded how it was handled. The allergen is part of the key: a word on one does not lift the hold on another.
 /// </summary>
 internal sealed class UnlistedAllergenNeedsAPersonsReading : ScreeningRule
@@ -28,6 +27,7 @@ internal sealed class UnlistedAllergenNeedsAPersonsReading : ScreeningRule
                 ) with
                 {
                     LiftedBy = LiftedBy.Practitioner,
+                    ForbidsDrafting = true,
                 },
             ],
             Cautions =
