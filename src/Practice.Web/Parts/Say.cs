@@ -52,13 +52,9 @@ public static class Say
     /// <summary>A number with that many decimals, rounded as everywhere.</summary>
     public static string Number(decimal value, int decimals = 0) => Rounding.Shown(value, decimals);
 
-    /// <summary>42.2 km, held together</summary>
-    public static string Distance(decimal kilometres) =>
-        $"{Number(kilometres, kilometres % 1 == 0 ? 0 : 1)}\u00A0km";
-
     /// <summary>12 portions, 1 portion</summary>
     public static string Count(int count, string one, string several) =>
-        $"{count.ToString(CultureInfo.InvariantCulture)} {(count == 1 ? one : several)}";
+        $"{count.ToString(English)} {(count == 1 ? one : several)}";
 
     public static string Name(OccasionKind kind) =>
         kind switch

@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Practice.Domain.Plans;
+using Practice.Planner.Checking;
+using Practice.Planner.Model;
+using Practice.Planner.Search;
+
+namespace Practice.Planner.Editing;
+
+/// <summary>
+/// Brings one day back within its limits after an edit: the exact model of that day, in which each change of what stands
+/// has a price above every wish and below every limit.
+/// </summary>
+internal static class DayRebalance
+{
+    // Food (1000) is one more food on a plate
+    private const long LineGoesOrComes = 30_000;
+    private const long OtherPattern = 60_000;
+    private const long OneStep = 2_000;
+    private const long OneStepPerGram = 80;
+
+    public static Rebalanced Of(MenuRequest request, LocalDate date, CancellationToken cancel)
+    {
+        var alone = request with { Days = [request.Days.Single(d => d.Date == date)] };
+        var model = MenuModel.ToEdit(alone);
+        var present = PresentMenu.ValuesIn(model);
+        ChargeForChange(model, present);
+
+        var whole = new PartialModel(
+            model,
+            present,
+            [.. model.Plates.Select(p => p.Index)],
+            leavesOutLastResorts: true
+        );
+        var answer = Solver.Solve(whole.Model, Effort.Day, cancel);
+        var values = answer.Values is { } found ? whole.Merge(found) : present;
+        var days = MenuWriter.Write(model, values);
+        return new Rebalanced(
+            days[0],
+            Changes(alone.Days[0], days[0]),
+            MenuCheck.Of(alone with { Days = days }),
+            answer.IsProven
+        );
+    }
+
+    private static void ChargeForChange(MenuModel model, long[] present)
+    {
+        foreach (var plate in model.Plates)
+        {
+            foreach (var candidate in plate.Candidates.Where(c => !c.IsLocked))
+            {
+                var steps = present[candidate.Amount];
+                model.Charge(candidate.Present, steps > 0 ? -LineGoesOrComes : LineGoesOrComes);
+                if (steps > 0)
+                    model.Prefer(
+                        new Sum().Plus(candidate.Amount),
+                        steps,
+                        steps,
+                        OneStep + OneStepPerGram * Math.Min(60, candidate.Item.Carbohydrate / 100),
+                        "as it was"
+                    );
+            }
+            foreach (var (_, chosen) in plate.Patterns)
+                if (present[chosen] == 1)
+                    model.Charge(chosen, -OtherPattern);
+        }
+    }
+
+    private static ImmutableArray<PortionChange> Changes(PlanDay before, PlanDay after) =>
+        [.. before.Occasions.SelectMany(o => Changes(o, after[o.Kind]))];
+
+    private static IEnumerable<PortionChange> Changes(Occasion before, Occasion after)
+    {
+        foreach (var was in before.Portions)
+            if (after.Find(was.FoodId) is not { } now)
+                yield return new PortionChange(before.Kind, was, null);
+            else if (now.Steps != was.Steps)
+                yield return new PortionChange(before.Kind, was, now);
+        foreach (var now in after.Portions)
+            if (before.Find(now.FoodId) is null)
+                yield return new PortionChange(before.Kind, null, now);
+    }
+}

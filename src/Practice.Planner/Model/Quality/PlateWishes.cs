@@ -1,0 +1,44 @@
+using Practice.Domain.Foods;
+using Practice.Planner.Meals;
+
+namespace Practice.Planner.Model.Quality;
+
+/// <summary>What is wished of one plate: few foods, little bulk, what the client likes, a protein food at mains.</summary>
+internal static class PlateWishes
+{
+    public static void Add(MenuModel model, Plate plate)
+    {
+        var isEve = model.Request.Days[plate.Day].DaysBefore <= 1;
+        var client = new ClientTastes(model.Request);
+        foreach (var candidate in plate.Candidates.Where(c => !c.IsLocked))
+        {
+            var food = candidate.Food;
+            model.ChargePresence(
+                candidate,
+                OnThePlate(candidate.Role, isEve) + KindOfFood.PriceOf(food) + client.PriceOf(food)
+            );
+            var perGram = food.IsLiquid ? Prices.DrunkGram : Prices.SolidGram;
+            model.Charge(candidate.Amount, (long)Math.Round(perGram * food.Serving.StepGrams));
+        }
+        if (Helpings.IsMain(plate.Kind))
+            model.Prefer(
+                Sum.OfPresence(plate, c => MealParts.IsProteinFood(c.Item)),
+                1,
+                Row.Unbounded,
+                Prices.NoProteinFood,
+                "a protein food at a main meal"
+            );
+    }
+
+    private static long OnThePlate(MealRole role, bool isEve) =>
+        Prices.Food
+        - role switch
+        {
+            MealRole.Fruit => Prices.FruitBonus,
+            MealRole.Vegetable or MealRole.Salad => isEve
+                ? Prices.VegetableBonusOnTheEve
+                : Prices.VegetableBonus,
+            MealRole.Protein => Prices.ProteinBonus,
+            _ => 0,
+        };
+}
