@@ -148,7 +148,10 @@ public sealed class PrivateClusterTests : IDisposable
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no such file modes.");
         if (!OperatingSystem.IsWindows())
-            Directory.CreateDirectory(Path.Combine(_place, "a"), UnixFileMode.None);
+            Directory.CreateDirectory(
+                Path.Combine(_place, "a"),
+                UnixFileMode.UserRead | UnixFileMode.UserExecute
+            );
         var e = await Assert.ThrowsAsync<PracticeDatabaseException>(() => StartAsync());
         Assert.Contains("cannot write to", e.Message, StringComparison.Ordinal);
         Assert.Contains("Data__Folder", e.Message, StringComparison.Ordinal);
