@@ -3,7 +3,7 @@ using Practice.Domain.Foods;
 namespace Practice.Domain.Plans;
 
 /// <summary>An amount said with an everyday measure.</summary>
-/// <param name="Count">How many, in quarters below four and halves above.</param>
+/// <param name="Count">How many, in parts a kitchen knows.</param>
 /// <param name="Name">One of the measure.</param>
 /// <param name="Plural">Several of it.</param>
 /// <param name="IsExact">Whether the words are within 3 % of the amount.</param>
@@ -11,6 +11,9 @@ internal sealed record KitchenMeasure(decimal Count, string Name, string Plural,
 {
     /// <summary>Farther off than this, no measure is better than a wrong one. Own rule.</summary>
     private const decimal WorstError = 0.13m;
+
+    /// <summary>What a kitchen measures of less than one.</summary>
+    private static readonly decimal[] Parts = [0.25m, 1m / 3m, 0.5m, 2m / 3m, 0.75m, 1m];
 
     /// <summary>The measure of the reader's kitchen that says the portion best; null when none comes near.</summary>
     /// <param name="portion">The portion.</param>
@@ -33,9 +36,9 @@ internal sealed record KitchenMeasure(decimal Count, string Name, string Plural,
     }
 
     private static decimal Round(decimal count) =>
-        count < 4
-            ? Math.Round(count * 4, MidpointRounding.AwayFromZero) / 4
-            : Math.Round(count * 2, MidpointRounding.AwayFromZero) / 2;
+        count < 1 ? Parts.MinBy(part => Math.Abs(part - count))
+        : count < 4 ? Math.Round(count * 4, MidpointRounding.AwayFromZero) / 4
+        : Math.Round(count * 2, MidpointRounding.AwayFromZero) / 2;
 
     private static decimal Error(HouseholdMeasure measure, decimal count, decimal grams) =>
         Math.Abs(count * measure.Grams - grams) / grams;
@@ -47,5 +50,5 @@ internal sealed record KitchenMeasure(decimal Count, string Name, string Plural,
             : count % 0.5m == 0 ? 0.01m
             : 0.03m
         )
-        + Math.Max(0, count - 4) * 0.02m;
+        + Math.Max(0, count - 4) * 0.03m;
 }

@@ -16,11 +16,15 @@ public sealed record ShoppingItem(string Name, Portion Needed, int Times)
     /// What to buy, rounded up to what can be bought: whole pieces, 50 g or 100 g, 100 ml. Weights are as eaten, so
     /// cooked where the food is eaten cooked.
     /// </summary>
-    public string ToBuy(HouseholdUnits units) =>
-        Needed.Serving.Style == ServingStyle.Counted ? PortionWords.Full(WholePieces, units)
-        : units == HouseholdUnits.UsCustomary
-            ? $"{PortionWords.Household(Needed, units)} ({Scales})"
-        : Scales;
+    public string ToBuy(HouseholdUnits units)
+    {
+        if (Needed.Serving.Style == ServingStyle.Counted)
+            return PortionWords.Full(WholePieces, units);
+        var household = PortionWords.Household(Needed, units);
+        return units == HouseholdUnits.Metric || household == PortionWords.Grams(Needed)
+            ? Scales
+            : $"{household} ({Scales})";
+    }
 
     /// <summary>What to buy, without any number beside a unit.</summary>
     public string ToBuyInWords(HouseholdUnits units) =>

@@ -83,3 +83,7 @@ public sealed record BlockColumn(double Weight, ImmutableArray<Block> Blocks);
 /// <summary>Blocks that stay on one page if that leaves no great hole.</summary>
 /// <param name="Blocks">The blocks.</param>
 public sealed record Together(ImmutableArray<Block> Blocks) : Block;
+
+/// <summary>Ruled lines to write on, as many as the rest of the page has room for.</summary>
+/// <param name="Label">What to write.</param>
+public sealed record NoteLines(string Label) : Block;

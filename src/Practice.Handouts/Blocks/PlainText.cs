@@ -49,6 +49,7 @@ public static class PlainText
                     s.Items.Select(i => $"[ ] {i.Text}: {i.Amount}")
                 )
             ),
+            NoteLines b => ["", $"____ {b.Label}"],
             SideBySide b => b.Columns.SelectMany(c => c.Blocks).SelectMany(Lines),
             Together b => b.Blocks.SelectMany(Lines),
             _ => throw new NotSupportedException($"No text for {block.GetType().Name}."),

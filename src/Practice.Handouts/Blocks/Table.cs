@@ -17,8 +17,14 @@ public sealed record Table(
 /// <summary>A column.</summary>
 /// <param name="Header">Its heading.</param>
 /// <param name="Weight">Its part of the width.</param>
-/// <param name="IsFigure">Whether it holds figures: right-aligned, on fixed pitch.</param>
-public sealed record Column(string Header, double Weight, bool IsFigure = false);
+/// <param name="IsRight">Whether it is set to the right.</param>
+/// <param name="IsFigure">Whether its digits stand on a fixed pitch, so that they can be compared down the column.</param>
+public sealed record Column(
+    string Header,
+    double Weight,
+    bool IsRight = false,
+    bool IsFigure = false
+);
 
 /// <summary>Rows under one head.</summary>
 /// <param name="Head">What they share.</param>

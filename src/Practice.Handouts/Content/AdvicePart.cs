@@ -7,31 +7,37 @@ namespace Practice.Handouts.Content;
 /// <summary>Drinking, salt, and what must be read before anything is eaten.</summary>
 internal static class AdvicePart
 {
-    public static IEnumerable<Block> Blocks(RaceWeekPlan plan, Reader reader) =>
-        [new Heading(2, "Drinking and salt"), Fluids(plan, reader), Cautions(plan, reader)];
+    public static IEnumerable<Block> Blocks(RaceWeekPlan plan) =>
+        [
+            new Together([Cautions(plan)]),
+            new Together([
+                new Heading(2, plan.Fluids.Salting is null ? "Drinking" : "Drinking and salt"),
+                Fluids(plan),
+            ]),
+        ];
 
-    private static SideBySide Fluids(RaceWeekPlan plan, Reader reader)
+    private static Block Fluids(RaceWeekPlan plan)
     {
-        var drinking = Column("Drinking", reader.Text(plan.Fluids.Drinking));
+        var drinking = plan.Fluids.Drinking;
         return plan.Fluids.Salting is { } salting
-            ? new([drinking, Column("Salt", reader.Text(salting))])
-            : new([drinking]);
+            ? new SideBySide([Column("Drinking", drinking), Column("Salt", salting)])
+            : new Paragraph(drinking);
     }
 
     private static BlockColumn Column(string title, string text) =>
         new(1, [new Heading(3, title), new Paragraph(text)]);
 
-    private static Callout Cautions(RaceWeekPlan plan, Reader reader)
+    private static Callout Cautions(RaceWeekPlan plan)
     {
         var texts = plan
             .Cautions.Where(c => c.ForClient)
-            .Select(c => reader.Text(c.Text))
+            .Select(c => c.Text)
             .Append(
                 "A label always wins over this paper: read it for everything you must not eat, each time you buy."
             )
             .Append(
-                $"This plan is made for {plan.Header.ClientName} and {reader.Name(plan.Header.RaceName)} alone. It gives "
-                    + "way to your doctor, your care team and the rules of licensed practice where you live."
+                $"This plan is made for {plan.Header.ClientName} and {plan.Header.RaceName} alone: please do "
+                    + "not pass it on."
             );
         return new(
             IsCaution: true,

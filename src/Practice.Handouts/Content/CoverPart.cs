@@ -56,20 +56,18 @@ internal static class CoverPart
                 $"{Amount(targets.CarbohydrateRate, "g")} for each kg of you"
             ),
             begins,
-            new("Loading window", Number(plan.Choices.WindowHours, "h"), "up to race morning"),
+            new("Loading window", Number(targets.WindowHours, "h"), "up to race morning"),
             new(
                 "Fibre, full day",
-                targets.Fibre.High is { } fibre
-                    ? $"under {Shown(targets.Fibre, fibre, "g")}"
-                    : "as usual",
-                targets.Fibre.High is null ? "" : "to keep the gut quiet"
+                targets.Fibre.High is { } fibre ? Shown(targets.Fibre, fibre, "g") : "as usual",
+                targets.Fibre.High is null ? "" : "at most, to keep the gut quiet"
             ),
         ]);
     }
 
-    public static IEnumerable<Block> Note(RaceWeekPlan plan, HandoutOptions options, Reader reader)
+    public static IEnumerable<Block> Note(RaceWeekPlan plan, HandoutOptions options)
     {
-        var note = reader.Text(plan.Note.Trim());
+        var note = plan.Note.Trim();
         if (note.Length > 0)
             yield return new Quote(note, options.IssuedBy);
     }
@@ -100,8 +98,14 @@ internal static class CoverPart
         Shown(target, target.Aim ?? target.High ?? target.Low ?? 0, unit);
 
     private static string Shown(Target target, decimal value, string unit) =>
-        $"{Rounding.Shown(value, target.Decimals)}\u00A0{unit}";
+        $"{Plain(value, target.Decimals)}\u00A0{unit}";
 
     private static string Number(decimal value, string unit, int decimals = 0) =>
-        value.ToString(decimals == 0 ? "0" : "0.#", CultureInfo.InvariantCulture) + $"\u00A0{unit}";
+        $"{Plain(value, decimals)}\u00A0{unit}";
+
+    private static string Plain(decimal value, int decimals)
+    {
+        var shown = Rounding.Shown(value, decimals);
+        return decimals == 0 ? shown : shown.TrimEnd('0').TrimEnd('.');
+    }
 }

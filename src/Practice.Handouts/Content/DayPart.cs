@@ -19,12 +19,33 @@ internal static class DayPart
             [
                 new Heading(2, reader.Dates.Day(day.Date)),
                 new Paragraph(Place(day, plan), IsQuiet: true),
+                .. Sum(day, shown, reader),
             ]
         );
         var head = reader.IsNumberFree
             ? new SideBySide([title], KeepWithNext: true)
             : new SideBySide([title, new(1, [Chart(day, shown, reader)])], KeepWithNext: true);
-        return [new Together([head, Menu(day, shown, reader)])];
+        return
+        [
+            new Together([head, Menu(day, shown, reader)]),
+            new NoteLines("Notes: what sat well, and what you would change"),
+        ];
+    }
+
+    private static ImmutableArray<Block> Sum(PlanDay day, DisplayDay shown, Reader reader)
+    {
+        if (reader.IsNumberFree)
+            return [];
+        var sittings = KitchenNumber.Phrase(day.Occasions.Length, "sitting", "sittings");
+        return
+        [
+            new Paragraph(
+                Words.Of(
+                    new Run($"{shown.CarbohydrateG}\u00A0g carbohydrate", RunStyle.Strong),
+                    new Run($" in {sittings}")
+                )
+            ),
+        ];
     }
 
     /// <summary>Where the day stands: <c>The day before the race. Loading day 2 of 2.</c></summary>
@@ -49,7 +70,7 @@ internal static class DayPart
             .. day.Occasions.Select(
                 (o, i) =>
                     new Bar(
-                        Sittings.ShortName(o.Kind),
+                        Sittings.ShortName(o.Kind, reader.Units),
                         shown.Occasions[i].CarbohydrateG,
                         Apportion.Whole(o.CarbohydrateAimG)
                     )
@@ -102,8 +123,8 @@ internal static class DayPart
                     new("When", 1.2),
                     new("What", 2.35),
                     new("How much", 1.75),
-                    new("Weight", 0.8, IsFigure: true),
-                    new("Carbs, g", 0.75, IsFigure: true),
+                    new("Measured", 0.85, IsRight: true),
+                    new("Carbs, g", 0.7, IsRight: true, IsFigure: true),
                 ],
                 Groups(day, reader, Note, shown),
                 total
@@ -136,16 +157,20 @@ internal static class DayPart
 
     private static ImmutableArray<Words> Row(Portion portion, Reader reader, int? carbohydrateG)
     {
-        var name = reader.Name(portion.Name);
+        var name = portion.Name;
         if (reader.IsNumberFree)
             return [name, PortionWords.NumberFree(portion, reader.Units)];
         if (carbohydrateG is not { } grams)
             return [name, PortionWords.Full(portion, reader.Units)];
+        var (household, scales) = (
+            PortionWords.Household(portion, reader.Units),
+            PortionWords.Grams(portion)
+        );
         return
         [
             name,
-            PortionWords.Household(portion, reader.Units),
-            Words.Of(new Run(PortionWords.Grams(portion), RunStyle.Quiet)),
+            household,
+            Words.Of(new Run(household == scales ? "" : scales, RunStyle.Quiet)),
             grams.ToString(CultureInfo.InvariantCulture),
         ];
     }

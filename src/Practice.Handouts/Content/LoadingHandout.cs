@@ -14,6 +14,8 @@ public static class LoadingHandout
         ArgumentNullException.ThrowIfNull(brand);
         ArgumentNullException.ThrowIfNull(options);
         var reader = Reader.Of(plan, options);
+        if (reader.IsNumberFree)
+            plan = WithoutNumbers.Of(plan);
         var (client, race) = (plan.Header.ClientName, plan.Header.RaceName);
         return new()
         {
@@ -30,9 +32,9 @@ public static class LoadingHandout
             [
                 CoverPart.Band(plan, options, reader),
                 CoverPart.InShort(plan, reader),
-                .. CoverPart.Note(plan, options, reader),
+                .. CoverPart.Note(plan, options),
                 .. OverviewPart.Blocks(plan, reader),
-                .. AdvicePart.Blocks(plan, reader),
+                .. AdvicePart.Blocks(plan),
                 .. plan.Days.SelectMany(day => DayPart.Blocks(day, plan, reader)),
                 .. ShoppingPart.Blocks(plan, reader),
             ],

@@ -10,7 +10,7 @@ internal static class OverviewPart
     public static IEnumerable<Block> Blocks(RaceWeekPlan plan, Reader reader) =>
         [
             new Heading(2, "Why this plan"),
-            new Paragraph(reader.Text(plan.Why)),
+            new Paragraph(plan.Why),
             new Heading(2, "Your days at a glance"),
             new Timeline([
                 .. plan.Days.Select((d, i) => Moment(d, i, plan, reader)),

@@ -15,9 +15,9 @@ internal sealed record PaperDates(bool IsAmerican)
     public string Day(LocalDate date) =>
         date.ToString(IsAmerican ? "dddd, MMMM d" : "dddd d MMMM", Names);
 
-    /// <summary><c>Sun 14 June</c>, <c>Sun, June 14</c>.</summary>
+    /// <summary><c>Sun 14 Jun</c>, <c>Sun, Jun 14</c>.</summary>
     public string ShortDay(LocalDate date) =>
-        date.ToString(IsAmerican ? "ddd, MMMM d" : "ddd d MMMM", Names);
+        date.ToString(IsAmerican ? "ddd, MMM d" : "ddd d MMM", Names);
 
     /// <summary><c>14 June 2026</c>, <c>June 14, 2026</c>.</summary>
     public string Date(LocalDate date) =>

@@ -22,10 +22,4 @@ internal sealed record Reader(
             plan.Units,
             PaperDates.For(options.Language)
         );
-
-    /// <summary>Text from elsewhere, as this reader may have it.</summary>
-    public string Text(string text) => IsNumberFree ? WithoutNumbers.Sentences(text) : text;
-
-    /// <summary>A name from elsewhere, as this reader may have it.</summary>
-    public string Name(string name) => IsNumberFree ? WithoutNumbers.Name(name) : name;
 }

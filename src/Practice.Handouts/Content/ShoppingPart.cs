@@ -40,7 +40,7 @@ internal static class ShoppingPart
 
     private static CheckItem Item(ShoppingItem item, Reader reader) =>
         new(
-            reader.Name(item.Name),
+            item.Name,
             reader.IsNumberFree ? item.ToBuyInWords(reader.Units) : item.ToBuy(reader.Units)
         );
 }

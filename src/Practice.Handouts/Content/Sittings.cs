@@ -21,7 +21,7 @@ internal static class Sittings
         };
 
     /// <summary>Below a bar.</summary>
-    public static string ShortName(OccasionKind kind) =>
+    public static string ShortName(OccasionKind kind, HouseholdUnits units) =>
         kind switch
         {
             OccasionKind.Breakfast => "Breakfast",
@@ -29,7 +29,9 @@ internal static class Sittings
             OccasionKind.Lunch => "Lunch",
             OccasionKind.AfternoonSnack => "Afternoon",
             OccasionKind.LateAfternoonSnack => "Late",
+            OccasionKind.EveningMeal when units == HouseholdUnits.UsCustomary => "Dinner",
             OccasionKind.EveningMeal => "Evening",
+            OccasionKind.Supper when units == HouseholdUnits.UsCustomary => "Night",
             OccasionKind.Supper => "Supper",
             _ => kind.ToString(),
         };

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Practice.Domain.Plans;
 using Practice.Domain.Screening;
 
 namespace Practice.Handouts.Content;
@@ -9,6 +10,31 @@ namespace Practice.Handouts.Content;
 /// </summary>
 internal static partial class WithoutNumbers
 {
+    /// <summary>The plan with all its texts and names made safe.</summary>
+    public static RaceWeekPlan Of(RaceWeekPlan plan) =>
+        plan with
+        {
+            Header = plan.Header with
+            {
+                RaceName = Name(plan.Header.RaceName),
+                RacePlace = Name(plan.Header.RacePlace),
+            },
+            Days = [.. plan.Days.Select(d => d with { Occasions = [.. d.Occasions.Select(Of)] })],
+            Fluids = new(
+                Sentences(plan.Fluids.Drinking),
+                plan.Fluids.Salting is { } salting ? Sentences(salting) : null
+            ),
+            Cautions = [.. plan.Cautions.Select(c => c with { Text = Sentences(c.Text) })],
+            Why = Sentences(plan.Why),
+            Note = Sentences(plan.Note),
+        };
+
+    private static Occasion Of(Occasion occasion) =>
+        occasion with
+        {
+            Portions = [.. occasion.Portions.Select(p => p with { Name = Name(p.Name) })],
+        };
+
     /// <summary>The text without the sentences that hold a number with a unit.</summary>
     public static string Sentences(string text) =>
         NumberFree.Allows(text)

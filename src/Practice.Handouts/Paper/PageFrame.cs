@@ -1,23 +1,29 @@
 namespace Practice.Handouts.Paper;
 
 /// <summary>A page and its margins, pt.</summary>
-internal sealed record PageFrame(double Width, double Height)
+internal sealed record PageFrame(double Width, double Height, double FootTop)
 {
     private const double PointsPerMm = 72 / 25.4;
 
     public const double Margin = 17 * PointsPerMm;
 
-    /// <summary>Room for the running foot, above the lower margin.</summary>
-    public const double FootHeight = 24;
+    private const double LowerEdge = 9 * PointsPerMm;
 
-    public static PageFrame Of(PaperSize paper) =>
-        paper == PaperSize.Letter ? new(612, 792) : new(210 * PointsPerMm, 297 * PointsPerMm);
+    /// <param name="paper">What is printed on.</param>
+    /// <param name="foot">Height of the running foot, pt.</param>
+    public static PageFrame Of(PaperSize paper, double foot = 0) =>
+        paper == PaperSize.Letter
+            ? Of(612, 792, foot)
+            : Of(210 * PointsPerMm, 297 * PointsPerMm, foot);
+
+    private static PageFrame Of(double width, double height, double foot) =>
+        new(width, height, height - LowerEdge - foot);
 
     public double BodyWidth => Width - 2 * Margin;
 
     public const double BodyTop = Margin;
 
-    public double BodyBottom => Height - 12 * PointsPerMm - FootHeight;
+    public double BodyBottom => FootTop - 17;
 
     public double BodyHeight => BodyBottom - BodyTop;
 }

@@ -3,38 +3,42 @@ using Practice.Handouts.Blocks;
 namespace Practice.Handouts.Paper;
 
 /// <summary>What every page bears: whose paper it is, page x of y, who stands behind it.</summary>
-internal static class PageFurniture
+internal sealed class PageFurniture
 {
-    public static void Draw(HandoutDoc doc, Setting setting, int page, int pages)
+    private readonly HandoutDoc _doc;
+    private readonly ICanvas _canvas;
+    private readonly TextStyle _style;
+    private readonly TextBox _foot;
+
+    public PageFurniture(HandoutDoc doc, ICanvas canvas, TypeScale type, double width)
     {
-        var (canvas, theme, frame) = (setting.Canvas, setting.Theme, setting.Page);
-        var style = setting.Type.Running;
-        var (left, right) = (PageFrame.Margin, frame.Width - PageFrame.Margin);
-        var number = new TextBox(canvas, $"Page {page} of {pages}", frame.BodyWidth, style);
-        var foot = new TextBox(
-            canvas,
-            string.Join('\n', doc.Foot.Where(line => line.Length > 0)),
-            frame.BodyWidth - number.UsedWidth - 18,
-            style
-        );
-        var top = frame.BodyBottom + 12;
-        canvas.Decoration(() =>
+        (_doc, _canvas, _style) = (doc, canvas, type.Running);
+        var number = canvas.Width("Page 99 of 99", new(_style.Face, _style.Size));
+        var lines = string.Join('\n', doc.Foot.Where(line => line.Length > 0));
+        _foot = new(canvas, lines, width - number - 18, _style);
+    }
+
+    public double FootHeight => _foot.Height;
+
+    public void Draw(Setting setting, int page, int pages)
+    {
+        var (theme, frame) = (setting.Theme, setting.Page);
+        var (left, right, top) = (PageFrame.Margin, frame.Width - PageFrame.Margin, frame.FootTop);
+        _canvas.Decoration(() =>
         {
-            canvas.Line(left, top - 5, right, top - 5, theme.Hairline, 0.6);
+            _canvas.Line(left, top - 5, right, top - 5, theme.Hairline, 0.6);
             if (page > 1)
-                canvas.Fill(new(0, 0, frame.Width, 4), theme.Accent);
+                _canvas.Fill(new(0, 0, frame.Width, 4), theme.Accent);
         });
-        canvas.RunningText(() =>
+        _canvas.RunningText(() =>
         {
-            foot.Draw(left, top, Inks.Only(theme.Soft));
-            number.Draw(left, top, Inks.Only(theme.Ink), Align.Right);
+            _foot.Draw(left, top, Inks.Only(theme.Soft));
+            Line($"Page {page} of {pages}").Draw(left, top, Inks.Only(theme.Ink), Align.Right);
             if (page > 1)
-                new TextBox(canvas, doc.RunningHead, frame.BodyWidth, style).DrawLine(
-                    0,
-                    left,
-                    PageFrame.Margin - style.Size * 2.4,
-                    Inks.Only(theme.Soft)
-                );
+                Line(_doc.RunningHead)
+                    .DrawLine(0, left, PageFrame.Margin - _style.Size * 2.4, Inks.Only(theme.Soft));
         });
+
+        TextBox Line(string text) => new(_canvas, text, frame.BodyWidth, _style);
     }
 }

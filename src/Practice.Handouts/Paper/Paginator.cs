@@ -9,7 +9,7 @@ internal readonly record struct Placed(Action<double, double> Draw, double Top);
 internal static class Paginator
 {
     /// <summary>What should stay together moves to a new page only if no more than this part of one is left empty.</summary>
-    private const double LargestHole = 0.5;
+    private const double LargestHole = 0.4;
 
     public static List<List<Placed>> Paginate(IReadOnlyList<Slab> slabs, PageFrame page)
     {
@@ -18,6 +18,15 @@ internal static class Paginator
         for (var i = 0; i < slabs.Count; i++)
         {
             var slab = slabs[i];
+            if (slab.Fill is { } fill)
+            {
+                y += slab.Before;
+                var left = page.BodyBottom - y;
+                if (left >= slab.Height)
+                    pages[^1].Add(new((x, top) => fill(x, top, left), y));
+                y = page.BodyBottom;
+                continue;
+            }
             if (pages.Count == 0 || slab.BeginsPage || MustMove(slabs, i, y, page))
             {
                 pages.Add([]);

@@ -24,6 +24,12 @@ internal sealed class Slab
     /// <summary>Height of what should stay on one page from here on; zero for nothing in particular.</summary>
     public double Together { get; set; }
 
+    /// <summary>
+    /// Draws it over a height, down to the foot of the page: such a slab takes what room is left and is left out where
+    /// that is less than its height.
+    /// </summary>
+    public Action<double, double, double>? Fill { get; init; }
+
     /// <summary>Drawn above it where it begins a page: the head of a table that goes on.</summary>
     public RunningHead? Head { get; init; }
 

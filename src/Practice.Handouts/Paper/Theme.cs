@@ -9,14 +9,18 @@ internal sealed record Theme
     /// <summary>WCAG 2.1, criterion 1.4.3, text of normal size.</summary>
     public const double Readable = 4.5;
 
+    /// <summary>WCAG 2.1, criterion 1.4.11, shapes that carry meaning.</summary>
+    public const double Visible = 3;
+
     private const string InkHex = "#22302C";
+    private const string GrainHex = "#EFE7D7";
 
     public Colour Sheet { get; } = Colour.White;
     public Colour Ink { get; } = Colour.Hex(InkHex);
     public Colour Soft { get; } = Colour.Hex("#586761");
     public Colour Hairline { get; } = Colour.Hex("#E4DED2");
     public Colour Husk { get; } = Colour.Hex("#FAF7F1");
-    public Colour Grain { get; } = Colour.Hex("#EFE7D7");
+    public Colour Grain { get; } = Colour.Hex(GrainHex);
     public Colour Stop { get; } = Colour.Hex("#A3322A");
     public Colour StopTint { get; } = Colour.Hex("#FBF1EF");
 
@@ -29,8 +33,11 @@ internal sealed record Theme
     /// <summary>Quieter text on the accent.</summary>
     public required Colour OnAccentSoft { get; init; }
 
-    /// <summary>Pattern on the accent; bears no text.</summary>
+    /// <summary>Pattern on the accent.</summary>
     public required Colour AccentShade { get; init; }
+
+    /// <summary>The accent as a shape on the sheet.</summary>
+    public required Colour AccentShape { get; init; }
 
     /// <summary>The accent as text on sheet and husk.</summary>
     public required Colour AccentText { get; init; }
@@ -49,8 +56,10 @@ internal sealed record Theme
             Accent = accent,
             OnAccent = on,
             OnAccentSoft = Quieter(on, accent),
-            AccentShade = accent.Mix(on, 0.10),
-            AccentText = Darker(accent, Colour.Hex("#EFE7D7")),
+            // away from the text, which then reads even better on it
+            AccentShade = accent.Mix(on == Colour.White ? Colour.Black : Colour.White, 0.12),
+            AccentShape = Darker(accent, Colour.White, Visible),
+            AccentText = Darker(accent, Colour.Hex(GrainHex), Readable),
         };
     }
 
@@ -62,6 +71,8 @@ internal sealed record Theme
             select (text, surface),
             (OnAccent, Accent),
             (OnAccentSoft, Accent),
+            (OnAccent, AccentShade),
+            (OnAccentSoft, AccentShade),
             (Stop, StopTint),
             (Ink, StopTint),
             (Soft, StopTint),
@@ -75,11 +86,11 @@ internal sealed record Theme
         return text.Mix(surface, Math.Max(0, part));
     }
 
-    private static Colour Darker(Colour colour, Colour surface)
+    private static Colour Darker(Colour colour, Colour surface, double contrast)
     {
-        var readable = colour;
-        for (var part = 0.0; readable.Contrast(surface) < Readable; part += 0.05)
-            readable = colour.Mix(Colour.Black, part);
-        return readable;
+        var darker = colour;
+        for (var part = 0.0; darker.Contrast(surface) < contrast; part += 0.05)
+            darker = colour.Mix(Colour.Black, part);
+        return darker;
     }
 }

@@ -10,8 +10,8 @@ internal static class BarChartLayout
     {
         var (canvas, theme, type) = (setting.Canvas, setting.Theme, setting.Type);
         var plot = type.Gentle(44);
-        var figures = new TextStyle(Face.SemiBold, type.Gentle(7.4), 1.3);
-        var labels = new TextStyle(Face.Regular, type.Gentle(6.6), 1.25);
+        var figures = new TextStyle(Face.SemiBold, type.Space(7.4), 1.3);
+        var labels = new TextStyle(Face.Regular, type.Space(6.6), 1.25);
         var step = width / chart.Bars.Length;
         var names = chart.Bars.Select(b => new TextBox(canvas, b.Label, step - 2, labels)).ToList();
         var title = new TextBox(canvas, chart.Title, width, type.Label);
@@ -53,7 +53,10 @@ internal static class BarChartLayout
         {
             var thick = Math.Min(step * 0.56, type.Gentle(22));
             var x = left + (step - thick) / 2;
-            canvas.Fill(new(x, ground - Tall(bar.Value), thick, Tall(bar.Value)), theme.Accent);
+            canvas.Fill(
+                new(x, ground - Tall(bar.Value), thick, Tall(bar.Value)),
+                theme.AccentShape
+            );
             var aim = ground - Tall(bar.Aim);
             canvas.Line(x - 2.5, aim, x + thick + 2.5, aim, theme.Sheet, 2.6);
             canvas.Line(x - 2.5, aim, x + thick + 2.5, aim, theme.Ink, 1.2);

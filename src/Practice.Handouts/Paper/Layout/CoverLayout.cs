@@ -36,7 +36,7 @@ internal static class CoverLayout
             width,
             new(Face.Regular, type.Gentle(10.8), 1.42)
         );
-        var kickerTop = TopPadding + Math.Max(practice.Height, LogoHeight) + 20;
+        var kickerTop = TopPadding + Math.Max(practice.Height, LogoHeight) + 12;
         var titleTop = kickerTop + kicker.Height + 1;
         var linesTop = titleTop + title.Height + 5;
         var band = linesTop + lines.Height + 24;
@@ -48,7 +48,12 @@ internal static class CoverLayout
                 canvas.Decoration(() =>
                 {
                     canvas.Fill(new(0, 0, page.Width, band), theme.Accent);
-                    EarOfGrain.Draw(canvas, page.Width - 96, band, theme.AccentShade);
+                    EarOfGrain.Draw(
+                        canvas,
+                        page.Width - type.Gentle(128) - PageFrame.Margin,
+                        band,
+                        theme.AccentShade
+                    );
                 });
                 canvas.Tagged(
                     new("P"),

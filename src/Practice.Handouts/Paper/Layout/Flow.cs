@@ -22,6 +22,7 @@ internal static class Flow
             BarChart chart => [BarChartLayout.Lay(chart, setting, width)],
             Table table => new TableLayout(table, setting, width).Lay(),
             CheckList list => CheckListLayout.Lay(list, setting, width),
+            NoteLines lines => [NoteLinesLayout.Lay(lines, setting, width)],
             SideBySide side => SideBySideLayout.Lay(side, setting, width),
             Together together => Keep(Lay(together.Blocks, setting, width)),
             _ => throw new NotSupportedException($"No layout for {block.GetType().Name}."),

@@ -23,7 +23,7 @@ internal sealed record Panel(Setting Setting, double Width, Colour Ground, Colou
                     return new Slab
                     {
                         Height = height,
-                        Before = index == 0 ? Setting.Type.Gentle(10) : 0,
+                        Before = index == 0 ? Setting.Type.Gentle(15) : 0,
                         KeepsWithNext = inner.KeepsWithNext,
                         Draw = (x, y) =>
                         {

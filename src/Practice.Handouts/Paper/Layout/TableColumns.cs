@@ -13,10 +13,14 @@ internal sealed class TableColumns
 
     public double WidthOf(int column) => _widths[column];
 
-    /// <summary>Room for text in a column.</summary>
-    public double RoomOf(int column) => _widths[column] - 2 * Padding;
+    /// <summary>Room for text in a column; the outer columns are flush with the text around the table.</summary>
+    public double RoomOf(int column) =>
+        _widths[column]
+        - (column == 0 ? 0 : Padding)
+        - (column == _widths.Length - 1 ? 0 : Padding);
 
-    public double LeftOf(int column) => _widths[..column].Sum();
+    /// <summary>Where the text of a column begins.</summary>
+    public double LeftOf(int column) => _widths[..column].Sum() + (column == 0 ? 0 : Padding);
 
     /// <summary>By weight, but none narrower than its longest word; what that costs, the widest pays.</summary>
     public static TableColumns Of(Table table, Setting setting, double width)

@@ -47,7 +47,7 @@ internal sealed class TableGroup(
                         if (isFirst)
                             _canvas.Tagged(
                                 new("TH", Scope: "Row", RowSpan: strips.Count),
-                                () => head.Draw(x + TableColumns.Padding, y + above + padding)
+                                () => head.Draw(x, y + above + padding)
                             );
                         DrawCells(strip, x, y + above + padding);
                         _canvas.End();
@@ -88,14 +88,7 @@ internal sealed class TableGroup(
             if (isFirst)
                 _canvas.Line(x, y, x + width, y, _theme.Hairline, 0.9);
             else
-                _canvas.Line(
-                    x + columns.LeftOf(1) + TableColumns.Padding,
-                    y,
-                    x + width,
-                    y,
-                    _theme.Hairline,
-                    0.35
-                );
+                _canvas.Line(x + columns.LeftOf(1), y, x + width, y, _theme.Hairline, 0.35);
         });
 
     private void DrawCells(Strip strip, double x, double y)
@@ -103,7 +96,7 @@ internal sealed class TableGroup(
         for (var i = 0; i < strip.Cells.Count; i++)
         {
             var (cell, column) = (strip.Cells[i], i + 1);
-            var left = x + columns.LeftOf(column) + TableColumns.Padding;
+            var left = x + columns.LeftOf(column);
             _canvas.Tagged(
                 new("TD"),
                 () =>

@@ -54,7 +54,7 @@ internal sealed class TableLayout(Table table, Setting setting, double width)
                     () =>
                         cells[column]
                             .Draw(
-                                x + _columns.LeftOf(column) + TableColumns.Padding,
+                                x + _columns.LeftOf(column),
                                 y + height - _padding - cells[column].Height,
                                 Inks.Only(_theme.Soft),
                                 AlignOf(table.Columns[column])
@@ -97,14 +97,13 @@ internal sealed class TableLayout(Table table, Setting setting, double width)
             style with
             {
                 Size = type.Gentle(11.5),
-                IsFigure = true,
             }
         );
-        var left = _columns.LeftOf(1) + TableColumns.Padding;
+        var left = _columns.LeftOf(1);
         var remark = new TextBox(
             _canvas,
             total.Remark,
-            width - left - value.UsedWidth - 3 * TableColumns.Padding,
+            width - left - value.UsedWidth - 2 * TableColumns.Padding,
             type.Cell
         );
         var padding = _padding * 1.9;
@@ -118,18 +117,13 @@ internal sealed class TableLayout(Table table, Setting setting, double width)
             {
                 _canvas.Decoration(() =>
                 {
-                    _canvas.Fill(new(x, y, width, height), _theme.Husk);
-                    _canvas.Line(x, y, x + width, y, _theme.AccentText, 1.2);
+                    _canvas.Fill(new(x - 8, y, width + 16, height), _theme.Husk);
+                    _canvas.Line(x - 8, y, x + width + 8, y, _theme.AccentText, 1.2);
                 });
                 _canvas.Begin(new("TR"));
                 _canvas.Tagged(
                     new("TH", Scope: "Row"),
-                    () =>
-                        label.Draw(
-                            x + TableColumns.Padding,
-                            Middle(label, y),
-                            Inks.Only(_theme.Ink)
-                        )
+                    () => label.Draw(x, Middle(label, y), Inks.Only(_theme.Ink))
                 );
                 _canvas.Tagged(
                     new("TD", ColumnSpan: table.Columns.Length - 1),
@@ -144,7 +138,7 @@ internal sealed class TableLayout(Table table, Setting setting, double width)
                             _theme.Ink
                         );
                         value.Draw(
-                            x + width * 0.5 - TableColumns.Padding,
+                            x + width * 0.5,
                             Middle(value, y),
                             Inks.Only(_theme.Ink),
                             Align.Right
@@ -167,5 +161,5 @@ internal sealed class TableLayout(Table table, Setting setting, double width)
             },
         };
 
-    internal static Align AlignOf(Column column) => column.IsFigure ? Align.Right : Align.Left;
+    internal static Align AlignOf(Column column) => column.IsRight ? Align.Right : Align.Left;
 }

@@ -217,6 +217,8 @@ internal sealed class PdfCanvas : ICanvas, IDisposable
         draw();
         enterMode();
         _structure.End();
+        // an element that was open goes on with text
+        _access.BeginTextMode();
     }
 
     public void Figure(string alt, Rect box, Action draw)
