@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Practice.Domain.Evidence;
 using Practice.Domain.Foods;
 using Practice.Domain.Plans;
 using Practice.Domain.Quantities;
 using Practice.Domain.Races;
 using Practice.Domain.Screening;
 using Practice.Domain.Targets;
-using Practice.Domain.Tests.Screening;
 using Practice.Domain.Tests.Targets;
 using Practice.Handouts;
 
@@ -35,6 +35,36 @@ internal sealed record SamplePlan
             "crumpet 2, golden-syrup 2, sports-drink-6 6",
             "jasmine 5, prawns 3, sweet-chilli 2, courgette 1",
             "yoghurt-fruit 1, rich-tea 1"
+        ),
+    ];
+
+    private const string WhyInWords =
+        "Your muscles store the fuel you race on. In these days you fill that store, so that it lasts further into "
+        + "the race. Foods are soft and low in fibre on purpose, which keeps the gut quiet.";
+
+    private const string Why =
+        WhyInWords
+        + " A full day brings 600 g of carbohydrate: more early, less in the evening. Expect to weigh a little "
+        + "more: it is fuel and water, not fat.";
+
+    private static readonly FluidAdvice Fluids = new(
+        "Drink to thirst, and have one or two small glasses more than usual spread over the day: stored carbohydrate "
+            + "takes water with it. Pale yellow urine is right; clear water all day is too much.",
+        "Salt your food as you normally would, perhaps a pinch more. Salt does not protect against drinking too much."
+    );
+
+    private static readonly ImmutableArray<Caution> Cautions =
+    [
+        Say(
+            "Your doctor and your care team come first: where they say something else, follow them."
+        ),
+        Say(
+            "This is advice on food and drink. It does not diagnose or treat any illness. If you feel unwell, stop and "
+                + "ask."
+        ),
+        Say(
+            "Take no anti-inflammatory painkillers before, during or soon after the race unless your doctor has told "
+                + "you to."
         ),
     ];
 
@@ -68,7 +98,6 @@ internal sealed record SamplePlan
     public RaceWeekPlan Plan()
     {
         var choices = new LoadingChoices { WindowHours = WindowHours };
-        var screening = Screened.Outcome();
         var athlete = Athlete.LightWoman with { MassKg = 60, Choices = choices };
         var targets = athlete.Targets();
         var mass = BodyMass.OfKilograms(60);
@@ -82,7 +111,7 @@ internal sealed record SamplePlan
             RaceStart = new LocalDateTime(2026, 9, 13, 8, 30),
             ZoneId = "Europe/London",
         };
-        var adjustments = screening.Adjustments with { NumberFree = NumberFree };
+        var adjustments = Adjustments.None with { NumberFree = NumberFree };
         var days = LoadingLayout.Days(header.RaceStart, mass, choices, targets, adjustments);
         return new()
         {
@@ -91,13 +120,16 @@ internal sealed record SamplePlan
             Targets = targets,
             Days = [.. days.Select((d, i) => Fill(d, (days.Length - i - 1) % Menus.Length))],
             Units = Units,
-            Fluids = PlanAdvice.Fluids(adjustments),
-            Cautions = screening.Cautions,
+            Fluids = Fluids,
+            Cautions = Cautions,
             NumberFree = NumberFree,
-            Why = PlanAdvice.Why(header, targets, adjustments),
+            Why = NumberFree ? WhyInWords : Why,
             Note = Note,
         };
     }
+
+    private static Caution Say(string text) =>
+        new("sample", text, ForClient: true, new("sample", "", Provenance.CommonPractice));
 
     private PlanDay Fill(PlanDay day, int menu) =>
         day with

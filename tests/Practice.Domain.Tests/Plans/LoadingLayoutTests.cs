@@ -118,7 +118,10 @@ public class LoadingLayoutTests
             Sunday9,
             Seventy,
             new LoadingChoices { WindowHours = 48 },
-            SampleTargets.At(700) with { WindowHours = 48 },
+            SampleTargets.At(700) with
+            {
+                WindowHours = 48,
+            },
             limited
         );
 
