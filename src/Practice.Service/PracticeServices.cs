@@ -1,6 +1,8 @@
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.DependencyInjection;
 using NodaTime;
+using Practice.Domain.Plans;
+using Practice.Planner;
 using Practice.Service.Accounts;
 using Practice.Service.Clients;
 using Practice.Service.Demo;
@@ -35,6 +37,9 @@ public static class PracticeServices
             provider.GetRequiredService<IClock>(),
             settings.Zone
         ));
+        services.AddSingleton<MenuPlanner>();
+        services.AddSingleton<IMenuPlanner>(provider => provider.GetRequiredService<MenuPlanner>());
+        services.AddHostedService<WarmPlanner>();
         return services.AddAccounts().AddTasks();
     }
 
