@@ -45,9 +45,17 @@ internal sealed class PrivateCluster : IAsyncDisposable
             );
         var programs = await ServerPrograms.FindAsync(folder.DataMajor(), cancel);
         var cluster = new PrivateCluster(options, folder, user, programs);
-        using var gate = await FileLock.WaitAsync(folder.Gate, cancel);
-        await cluster.EnterAsync(cancel);
-        return cluster;
+        try
+        {
+            using var gate = await FileLock.WaitAsync(folder.Gate, cancel);
+            await cluster.EnterAsync(cancel);
+            return cluster;
+        }
+        catch
+        {
+            await cluster.DisposeAsync();
+            throw;
+        }
     }
 
     private async Task EnterAsync(CancellationToken cancel)
