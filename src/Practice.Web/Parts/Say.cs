@@ -52,9 +52,13 @@ public static class Say
     /// <summary>A number with that many decimals, rounded as everywhere.</summary>
     public static string Number(decimal value, int decimals = 0) => Rounding.Shown(value, decimals);
 
+    /// <summary>42.2 km, held together</summary>
+    public static string Distance(decimal kilometres) =>
+        $"{Number(kilometres, kilometres % 1 == 0 ? 0 : 1)}\u00A0km";
+
     /// <summary>12 portions, 1 portion</summary>
     public static string Count(int count, string one, string several) =>
-        $"{count.ToString(English)} {(count == 1 ? one : several)}";
+        $"{count.ToString(CultureInfo.InvariantCulture)} {(count == 1 ? one : several)}";
 
     public static string Name(OccasionKind kind) =>
         kind switch
@@ -68,6 +72,19 @@ public static class Say
             OccasionKind.Supper => "Supper",
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
         };
+
+    /// <summary>Tree nuts, for <c>TreeNuts</c>: names of the trade are its words already.</summary>
+    public static string Words<T>(T name)
+        where T : struct, Enum
+    {
+        var words = new System.Text.StringBuilder();
+        foreach (var letter in name.ToString())
+            if (char.IsUpper(letter) && words.Length > 0)
+                words.Append(' ').Append(char.ToLowerInvariant(letter));
+            else
+                words.Append(letter);
+        return words.ToString();
+    }
 
     /// <summary>How far a source can be leant on.</summary>
     public static string Name(Provenance provenance) =>

@@ -11,6 +11,13 @@
     },
   };
 
+  // In a field that finds, Enter takes what is chosen and arrows choose: neither sends the form around it nor moves the
+  // caret. The circuit answers too late to prevent that.
+  document.addEventListener("keydown", (event) => {
+    if (event.target.matches("[role=combobox]") && ["Enter", "ArrowUp", "ArrowDown"].includes(event.key))
+      event.preventDefault();
+  });
+
   // A control says its own key in aria-keyshortcuts, so a screen reader knows it too. None fires
   // while somebody types.
   document.addEventListener("keydown", (event) => {

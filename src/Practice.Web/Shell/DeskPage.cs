@@ -1,0 +1,33 @@
+using Microsoft.AspNetCore.Components;
+using Practice.Service.Desks;
+
+namespace Practice.Web.Shell;
+
+/// <summary>A page of the practice's team: knows who acts, and stops its work when it is left.</summary>
+public abstract class DeskPage : ComponentBase, IDisposable
+{
+    private readonly CancellationTokenSource leaving = new();
+
+    /// <summary>Who acts.</summary>
+    [CascadingParameter]
+    protected Desk Desk { get; set; } = null!;
+
+    /// <summary>Cancelled when the page is left.</summary>
+    protected CancellationToken Leaving => leaving.Token;
+
+    /// <inheritdoc />
+    public void Dispose()
+    {
+        Dispose(disposing: true);
+        GC.SuppressFinalize(this);
+    }
+
+    /// <summary>Stops what the page still does.</summary>
+    protected virtual void Dispose(bool disposing)
+    {
+        if (!disposing)
+            return;
+        leaving.Cancel();
+        leaving.Dispose();
+    }
+}
