@@ -201,6 +201,35 @@ public sealed class HandoutPdfTests
         Assert.Contains("Rice pudding", eve, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(1, 200)]
+    [InlineData(12, 20)]
+    [InlineData(60, 3)]
+    public void A_shopping_list_of_any_length_keeps_every_line_on_the_paper(int sections, int items)
+    {
+        var file = Render(
+            new CheckList([
+                .. Enumerable
+                    .Range(1, sections)
+                    .Select(s => new CheckSection(
+                        $"Section {s}",
+                        [
+                            .. Enumerable
+                                .Range(1, items)
+                                .Select(i => new CheckItem($"Food {s}-{i}.", "1 kg")),
+                        ]
+                    )),
+            ])
+        );
+        using var document = PdfDocument.Open(file);
+        var lowest = document.GetPages().SelectMany(p => p.Letters).Min(l => l.StartBaseLine.Y);
+        Assert.True(lowest > 20);
+        var text = PdfText.Of(file);
+        for (var s = 1; s <= sections; s++)
+        for (var i = 1; i <= items; i++)
+            Assert.Contains($"Food {s}-{i}.", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_logo_that_can_not_be_printed_is_left_out()
     {

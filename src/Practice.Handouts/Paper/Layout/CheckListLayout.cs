@@ -3,8 +3,8 @@ using Practice.Handouts.Blocks;
 namespace Practice.Handouts.Paper.Layout;
 
 /// <summary>
-/// Sections in two columns of like height, read down the first and then down the second; one column in large type.
-/// A list longer than a page is cut into pages of columns.
+/// Sections in two columns of like height, read down the first and then down the second; one column in large type
+/// and for a section longer than a page. A list longer than a page is cut into pages of columns.
 /// </summary>
 internal static class CheckListLayout
 {
@@ -12,24 +12,25 @@ internal static class CheckListLayout
 
     public static List<Slab> Lay(CheckList list, Setting setting, double width)
     {
-        if (setting.Type.IsLarge)
-            return [.. list.Sections.SelectMany(s => Section(s, setting, width))];
         var column = (width - Gap) / 2;
         var sections = list.Sections.Select(s => Section(s, setting, column)).ToList();
-        return [.. Pages(sections, setting).Select(page => Columns(page, column))];
+        var room = setting.Page.BodyHeight - setting.Type.Space(70);
+        return setting.Type.IsLarge || sections.Exists(s => HeightOf(s) > room)
+            ? [.. list.Sections.SelectMany(s => Section(s, setting, width))]
+            : [.. Pages(sections, room).Select(page => Columns(page, column))];
     }
 
     /// <summary>Sections that fit one page in two columns, then those of the next.</summary>
-    private static IEnumerable<List<List<Slab>>> Pages(List<List<Slab>> sections, Setting setting)
+    private static IEnumerable<List<List<Slab>>> Pages(List<List<Slab>> sections, double room)
     {
-        var room = (setting.Page.BodyHeight - setting.Type.Space(70)) * 2;
         var page = new List<List<Slab>>();
         var used = 0.0;
         foreach (var section in sections)
         {
             var height = HeightOf(section);
-            // a column is cut between sections, so about a section of room is lost
-            if (page.Count > 0 && used + height > room - page.Max(HeightOf))
+            // columns are cut between sections: the longer one is at most half of all and half a section
+            var largest = page.Append(section).Max(HeightOf);
+            if (page.Count > 0 && (used + height + largest) / 2 > room)
             {
                 yield return page;
                 (page, used) = ([], 0);
