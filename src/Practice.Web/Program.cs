@@ -3,6 +3,7 @@ using Practice.Service;
 using Practice.Service.Demo;
 using Practice.Service.Hosting;
 using Practice.Web.Features.Account;
+using Practice.Web.Features.Plans;
 using Practice.Web.Features.Settings;
 using Practice.Web.Shell;
 
@@ -17,6 +18,7 @@ builder.Services.AddPractice(database, PracticeSettings.From(builder.Configurati
 builder.Services.AddRazorComponents().AddInteractiveServerComponents();
 builder.Services.AddMudServices();
 builder.Services.AddSignInCookie();
+builder.Services.AddSingleton<PlanLife>();
 
 var app = builder.Build();
 
@@ -31,6 +33,7 @@ app.MapStaticAssets().AllowAnonymous();
 app.MapHealthChecks("/healthz").AllowAnonymous();
 app.MapSignOut();
 app.MapLogo();
+app.MapPapers();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
 
 await using (var start = app.Services.CreateAsyncScope())

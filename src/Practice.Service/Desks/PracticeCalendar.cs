@@ -11,6 +11,9 @@ public sealed class PracticeCalendar(IClock clock, DateTimeZone zone)
     /// <summary>The present day in the practice's zone.</summary>
     public LocalDate Today => DayOf(Now);
 
+    /// <summary>The present time of day in the practice's zone.</summary>
+    public LocalTime TimeNow => Now.InZone(zone).TimeOfDay;
+
     /// <summary>The day of a moment in the practice's zone.</summary>
     public LocalDate DayOf(Instant moment) => moment.InZone(zone).Date;
 }

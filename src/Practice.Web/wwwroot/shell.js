@@ -4,6 +4,7 @@
   const year = 60 * 60 * 24 * 365;
 
   window.practice = {
+    open: (dialog) => dialog.showModal(),
     systemIsDark: () => systemDark.matches,
     chooseTheme(theme) {
       document.documentElement.dataset.theme = theme;

@@ -1,0 +1,31 @@
+using System.Security.Claims;
+using Practice.Domain.Practices;
+using Practice.Service.Desks;
+using Practice.Service.Plans;
+
+namespace Practice.Web.Features.Plans;
+
+/// <summary>A plan version as a file to download.</summary>
+internal static class PaperEndpoint
+{
+    public static string Address(Guid version, PaperSize paper, PaperVariant variant) =>
+        $"/plans/{version}/paper?paper={paper}&variant={variant}";
+
+    public static void MapPapers(this IEndpointRouteBuilder app) =>
+        app.MapGet(
+            "/plans/{version:guid}/paper",
+            async (
+                Guid version,
+                PaperSize? paper,
+                PaperVariant? variant,
+                ClaimsPrincipal user,
+                PrintPlan print,
+                CancellationToken cancel
+            ) =>
+                user.Desk() is { } desk
+                && await print.Run(desk, version, paper, variant ?? PaperVariant.Full, cancel)
+                    is { } printed
+                    ? Results.File(printed.Pdf, "application/pdf", printed.FileName)
+                    : Results.NotFound()
+        );
+}
