@@ -1,3 +1,4 @@
+using Practice.Domain.Quantities;
 using Practice.Domain.Screening;
 using Practice.Domain.Targets;
 
@@ -39,8 +40,9 @@ public static class PlanAdvice
                 + "need no more than that.";
         var amount = adjustments.NumberFree
             ? "Eat what is written here in the order of the day: more early, less in the evening, so that you sleep well."
-            : $"A full day brings {TargetWords.Aim(targets.CarbohydratePerDay)} of carbohydrate, "
-                + $"{TargetWords.Aim(targets.CarbohydrateRate)}: more early, less in the evening.";
+            : $"A full day brings {Rounding.Shown(targets.CarbohydratePerDay.Aim ?? 0, 0)} g of carbohydrate, "
+                + $"{Rounding.Shown(targets.CarbohydrateRate.Aim ?? 0, 1)} g for each kilogram of you: "
+                + "more early, less in the evening.";
         var weight =
             targets.Loads && !adjustments.NoWeighing && !adjustments.NumberFree
                 ? $" Expect to weigh about {TargetWords.Band(targets.BodyMassGain)} more: it is fuel and water, not fat."

@@ -6,10 +6,10 @@ using Practice.Domain.Plans;
 namespace Practice.Web.Features.Plans.Workbench;
 
 /// <summary>A food that can be chosen, and what speaks for it.</summary>
-internal sealed record FoodOffer(Portion Portion, string? Note);
+public sealed record FoodOffer(Portion Portion, string? Note);
 
 /// <summary>A food is to be chosen for a plate: in another's place, or beside what is there.</summary>
-internal sealed record FoodQuestion
+public sealed record FoodQuestion
 {
     public required LocalDate Date { get; init; }
     public required OccasionKind Kind { get; init; }
