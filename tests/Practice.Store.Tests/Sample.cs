@@ -223,6 +223,8 @@ internal static class Sample
                 UnitsPerStep = 0.5m,
                 Unit = "bagel",
                 UnitPlural = "bagels",
+                UsUnit = "large bagel",
+                UsUnitPlural = "large bagels",
                 Steps = [1, 2, 4],
                 Measures = [new HouseholdMeasure("cup", "cups", 80, HouseholdUnits.UsCustomary)],
             },

@@ -7,7 +7,23 @@ namespace Practice.Store.Cluster;
 internal sealed record Postmaster(int ProcessId, int Port)
 {
     /// <summary>The server that runs on a data folder; null when none does, whatever a stale note says.</summary>
-    public static Postmaster? Running(string dataFolder)
+    public static Postmaster? Running(string dataFolder) =>
+        NoteOf(dataFolder) is { } note && IsServerOf(dataFolder, note.ProcessId) ? note : null;
+
+    /// <summary>
+    /// Removes a dead server's note by which PostgreSQL would think it alive: its number is taken, by another program
+    /// or by its own remains that nobody waited for, or a power cut left it half written. Any other note stays, since
+    /// the next server tidies up by it.
+    /// </summary>
+    public static void ForgetMisleading(string dataFolder)
+    {
+        if (NoteOf(dataFolder) is not { } note || Exists(note.ProcessId))
+            File.Delete(NoteIn(dataFolder));
+    }
+
+    private static string NoteIn(string dataFolder) => Path.Combine(dataFolder, "postmaster.pid");
+
+    private static Postmaster? NoteOf(string dataFolder)
     {
         var file = NoteIn(dataFolder);
         if (!File.Exists(file))
@@ -20,13 +36,8 @@ internal sealed record Postmaster(int ProcessId, int Port)
             || !int.TryParse(lines[3], CultureInfo.InvariantCulture, out var port)
         )
             return null;
-        return IsServerOf(dataFolder, processId) ? new Postmaster(processId, port) : null;
+        return new Postmaster(processId, port);
     }
-
-    /// <summary>Removes the note of a server that is no more; another process may have its number by now.</summary>
-    public static void ForgetDead(string dataFolder) => File.Delete(NoteIn(dataFolder));
-
-    private static string NoteIn(string dataFolder) => Path.Combine(dataFolder, "postmaster.pid");
 
     private static bool IsServerOf(string dataFolder, int processId)
     {
@@ -50,6 +61,19 @@ internal sealed record Postmaster(int ProcessId, int Port)
                         or IOException
                         or UnauthorizedAccessException
             )
+        {
+            return false;
+        }
+    }
+
+    private static bool Exists(int processId)
+    {
+        try
+        {
+            Process.GetProcessById(processId).Dispose();
+            return true;
+        }
+        catch (ArgumentException)
         {
             return false;
         }

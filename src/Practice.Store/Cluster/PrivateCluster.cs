@@ -78,7 +78,7 @@ internal sealed class PrivateCluster : IAsyncDisposable
 
     private async Task<Postmaster> StartServerAsync(CancellationToken cancel)
     {
-        Postmaster.ForgetDead(_folder.Data);
+        Postmaster.ForgetMisleading(_folder.Data);
         for (var triesLeft = 2; ; triesLeft--)
         {
             // somebody may take the port before the server does: then another one

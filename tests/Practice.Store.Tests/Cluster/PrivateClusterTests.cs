@@ -116,13 +116,22 @@ public sealed class PrivateClusterTests : IDisposable
         Assert.Equal(10000L, await RunAsync(again, "select count(*) from kept"));
     }
 
-    [Fact]
-    public async Task A_note_that_names_some_other_process_does_not_keep_it_from_starting()
+    [Theory]
+    [InlineData("names some other process")]
+    [InlineData("names no process")]
+    [InlineData("")]
+    public async Task A_note_left_by_a_dead_server_does_not_keep_the_next_from_starting(string note)
     {
         await (await StartAsync()).DisposeAsync();
+        string[] lines = note switch
+        {
+            "names some other process" => [$"{Environment.ProcessId}", "", "", "5432"],
+            "names no process" => ["999999999", "", "", "5432"],
+            _ => [],
+        };
         await File.WriteAllLinesAsync(
             Path.Combine(new ClusterFolder(Folder).Data, "postmaster.pid"),
-            [$"{Environment.ProcessId}", "", "", "5432"],
+            lines,
             Cancel
         );
         await using var cluster = await StartAsync();
