@@ -9,7 +9,6 @@ using Practice.Service.Plans;
 using Practice.Web.Features.Plans.Workbench;
 using Practice.Web.Parts;
 using Practice.Web.Parts.Notices;
-using Practice.Web.Parts.Plots;
 
 namespace Practice.Web.Features.Plans;
 
@@ -35,8 +34,6 @@ public sealed partial class PlanPage
     private ImmutableArray<PortionChange>? changes;
     private IReadOnlyList<Shortfall> shortfalls = [];
     private IReadOnlyList<MenuConflict> conflicts = [];
-    private List<PlotPoint> glycogen = [];
-    private List<PlotMark> glycogenMarks = [];
 
     /// <summary>Key of the plan version.</summary>
     [Parameter]
@@ -77,8 +74,6 @@ public sealed partial class PlanPage
         history = PlanHistory.Of(file.Version.Value.Plan);
         (saving, savedAt) = (SaveStanding.Saved, null);
         (refusal, theirs, changes, conflicts, explained) = (null, null, null, [], false);
-        glycogen = GlycogenWords.Points(Plan.Targets);
-        glycogenMarks = GlycogenWords.Marks(Plan.Targets);
         Check();
     }
 
