@@ -1,4 +1,5 @@
 using NodaTime;
+using Practice.Domain.Practices;
 
 namespace Practice.Handouts;
 

@@ -38,4 +38,5 @@ app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
 
 await using (var start = app.Services.CreateAsyncScope())
     await start.ServiceProvider.GetRequiredService<DemoPractice>().EnsureAsync(default);
+app.SayWelcome();
 await app.RunAsync();

@@ -3,6 +3,7 @@ using NodaTime;
 using Practice.Domain.Clients;
 using Practice.Domain.Foods;
 using Practice.Domain.Plans;
+using Practice.Domain.Practices;
 using Practice.Domain.Quantities;
 using Practice.Domain.Races;
 using Practice.Domain.Screening;
@@ -19,7 +20,11 @@ public class HandoutBenchmark
 {
     private static readonly LocalDate Today = new(2026, 9, 7);
 
-    private readonly Brand _brand = new() { PracticeName = "Fernhollow Performance Kitchen" };
+    private readonly PracticeProfile _practice = new()
+    {
+        PracticeId = Guid.Empty,
+        Name = "Fernhollow Performance Kitchen",
+    };
 
     private readonly HandoutOptions _options = new()
     {
@@ -84,10 +89,10 @@ public class HandoutBenchmark
     }
 
     [Benchmark]
-    public HandoutDoc Content() => LoadingHandout.Build(_plan, _brand, _options);
+    public HandoutDoc Content() => LoadingHandout.Build(_plan, _practice, _options);
 
     [Benchmark]
-    public byte[] Pdf() => HandoutPdf.Render(LoadingHandout.Build(_plan, _brand, _options));
+    public byte[] Pdf() => HandoutPdf.Render(LoadingHandout.Build(_plan, _practice, _options));
 
     // five foods a sitting, whatever they are: the layout has as much to do as with a menu
     private static PlanDay Fill(PlanDay day) =>

@@ -48,6 +48,7 @@ public sealed record DayReading(Target Target, decimal Value)
     private static Target Cut(Target target, decimal? aim, decimal? low, decimal? high) =>
         target with
         {
+            Name = target.Name.Replace(", full day", "", StringComparison.Ordinal),
             Aim = aim,
             Low = low is 0 ? null : low,
             High = high,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Practice.Domain.Practices;
 
 namespace Practice.Handouts.Blocks;
 
@@ -19,7 +20,7 @@ public sealed record HandoutDoc
     public required LocalDate Date { get; init; }
 
     /// <summary>How it looks.</summary>
-    public required Brand Brand { get; init; }
+    public required PracticeProfile Practice { get; init; }
 
     /// <summary>What it is printed on.</summary>
     public PaperSize Paper { get; init; }

@@ -1,5 +1,6 @@
 using NodaTime;
 using Practice.Domain.Plans;
+using Practice.Domain.Practices;
 using Practice.Handouts.Blocks;
 
 namespace Practice.Handouts.Content;
@@ -8,10 +9,14 @@ namespace Practice.Handouts.Content;
 public static class LoadingHandout
 {
     /// <summary>Builds the paper of a plan.</summary>
-    public static HandoutDoc Build(RaceWeekPlan plan, Brand brand, HandoutOptions options)
+    public static HandoutDoc Build(
+        RaceWeekPlan plan,
+        PracticeProfile practice,
+        HandoutOptions options
+    )
     {
         ArgumentNullException.ThrowIfNull(plan);
-        ArgumentNullException.ThrowIfNull(brand);
+        ArgumentNullException.ThrowIfNull(practice);
         ArgumentNullException.ThrowIfNull(options);
         var reader = Reader.Of(plan, options);
         if (reader.IsNumberFree)
@@ -21,13 +26,13 @@ public static class LoadingHandout
         {
             Title = $"Carbohydrate-loading plan for {client}: {race}",
             Language = options.Language,
-            Author = options.IssuedBy.Length > 0 ? options.IssuedBy : brand.PracticeName,
+            Author = options.IssuedBy.Length > 0 ? options.IssuedBy : practice.Name,
             Date = options.IssuedOn ?? options.Today,
-            Brand = brand,
-            Paper = options.Paper ?? brand.Paper,
+            Practice = practice,
+            Paper = options.Paper ?? practice.Paper,
             IsLargePrint = reader.IsLargePrint,
             RunningHead = $"{client} · {race} · {reader.Dates.Date(plan.Header.RaceStart.Date)}",
-            Foot = Foot(plan, brand, options, reader),
+            Foot = Foot(plan, practice, options, reader),
             Blocks =
             [
                 CoverPart.Band(plan, options, reader),
@@ -43,7 +48,7 @@ public static class LoadingHandout
 
     private static System.Collections.Immutable.ImmutableArray<string> Foot(
         RaceWeekPlan plan,
-        Brand brand,
+        PracticeProfile practice,
         HandoutOptions options,
         Reader reader
     )
@@ -57,7 +62,7 @@ public static class LoadingHandout
             $"{life} · prepared for {plan.Header.ClientName}",
             string.Join(
                 " · ",
-                new[] { brand.PracticeName, brand.RegistrationLine, brand.FooterText }.Where(t =>
+                new[] { practice.Name, practice.RegistrationLine, practice.Footer }.Where(t =>
                     t.Length > 0
                 )
             ),

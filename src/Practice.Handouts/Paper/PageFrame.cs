@@ -1,3 +1,5 @@
+using Practice.Domain.Practices;
+
 namespace Practice.Handouts.Paper;
 
 /// <summary>A page and its margins, pt.</summary>

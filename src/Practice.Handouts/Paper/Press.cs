@@ -12,7 +12,7 @@ internal static class Press
         var type = doc.IsLargePrint ? TypeScale.Large : TypeScale.Usual;
         var furniture = new PageFurniture(doc, canvas, type, PageFrame.Of(doc.Paper).BodyWidth);
         var page = PageFrame.Of(doc.Paper, furniture.FootHeight);
-        var setting = new Setting(canvas, Theme.Of(doc.Brand.AccentHex), type, page, doc.Brand);
+        var setting = new Setting(canvas, Theme.Of(doc.Practice.Accent), type, page, doc.Practice);
         var pages = Paginator.Paginate(Flow.Lay(doc.Blocks, setting, page.BodyWidth), page);
         for (var i = 0; i < pages.Count; i++)
         {

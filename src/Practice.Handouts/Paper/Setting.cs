@@ -1,3 +1,5 @@
+using Practice.Domain.Practices;
+
 namespace Practice.Handouts.Paper;
 
 /// <summary>What every layout needs to know.</summary>
@@ -5,13 +7,13 @@ namespace Practice.Handouts.Paper;
 /// <param name="Theme">Colours.</param>
 /// <param name="Type">Sizes.</param>
 /// <param name="Page">The page.</param>
-/// <param name="Brand">The practice.</param>
+/// <param name="Practice">The practice.</param>
 internal sealed record Setting(
     ICanvas Canvas,
     Theme Theme,
     TypeScale Type,
     PageFrame Page,
-    Brand Brand
+    PracticeProfile Practice
 )
 {
     public Inks OnSheet => new(Theme.Ink, Theme.Soft);

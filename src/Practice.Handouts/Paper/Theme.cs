@@ -1,3 +1,5 @@
+using Practice.Domain.Practices;
+
 namespace Practice.Handouts.Paper;
 
 /// <summary>
@@ -45,7 +47,7 @@ internal sealed record Theme
     /// <summary>The theme of an accent; our own accent when it is no colour.</summary>
     public static Theme Of(string accentHex)
     {
-        var accent = Colour.TryHex(accentHex) ?? Colour.Hex(Brand.DefaultAccent);
+        var accent = Colour.TryHex(accentHex) ?? Colour.Hex(PracticeProfile.DefaultAccent);
         var ink = Colour.Hex(InkHex);
         // between white and ink lies a band of middle tones on which only black can be read
         var on = new[] { Colour.White, ink, Colour.Black }.First(c =>

@@ -7,7 +7,6 @@ using Practice.Service.Desks;
 using Practice.Store.Audit;
 using Practice.Store.Plans;
 using Practice.Store.Practices;
-using PaperSize = Practice.Domain.Practices.PaperSize;
 
 namespace Practice.Service.Plans;
 
@@ -58,27 +57,17 @@ public sealed class PrintPlan(
             return null;
         var options = new HandoutOptions
         {
-            Paper = (Handouts.PaperSize)(paper ?? practice.Paper),
+            Paper = paper,
             Variant = (HandoutVariant)variant,
             Version = version.Number,
             IssuedOn = version.IssuedAt is { } issued ? calendar.DayOf(issued) : null,
             IssuedBy = version.IssuedBy ?? "",
             Today = calendar.Today,
         };
-        var pdf = HandoutPdf.Render(LoadingHandout.Build(version.Plan, BrandOf(practice), options));
+        var pdf = HandoutPdf.Render(LoadingHandout.Build(version.Plan, practice, options));
         await audit.Note(desk.Note("plan-printed", versionId, calendar.Now), cancel);
         return new PrintedPlan(pdf, FileName(version));
     }
-
-    private static Brand BrandOf(PracticeProfile practice) =>
-        new()
-        {
-            PracticeName = practice.Name,
-            AccentHex = practice.Accent,
-            LogoPng = practice.LogoPng.IsEmpty ? null : practice.LogoPng.AsMemory(),
-            FooterText = practice.Footer,
-            RegistrationLine = practice.RegistrationLine,
-        };
 
     /// <summary>Letters and digits of any script stay, all else becomes a hyphen.</summary>
     private static string FileName(PlanVersion version)

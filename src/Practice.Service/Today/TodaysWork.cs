@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using NodaTime;
 using Practice.Domain.Caseload;
 using Practice.Domain.Plans;
+using Practice.Domain.Screening;
 using Practice.Service.Desks;
-using Practice.Service.Races;
+using Practice.Service.Screening;
+using Practice.Store.Clients;
 using Practice.Store.Races;
 
 namespace Practice.Service.Today;
@@ -35,9 +37,15 @@ public enum TodayKind
 public sealed record TodayItem(TodayKind Kind, RaceRow Race, int DaysToGo, string Text);
 
 /// <summary>The caseload by what needs doing today, most urgent first.</summary>
-public sealed class TodaysWork(RaceStore races, RaceCases cases, PracticeCalendar calendar)
+public sealed class TodaysWork(
+    RaceStore races,
+    ClientStore clients,
+    CurrentScreening screenings,
+    PracticeCalendar calendar
+)
 {
     private const int IssueWithinDays = 10;
+    private const int ThisWeekDays = 7;
     private const int BuildWithinDays = 35;
     private const int JustRunDays = 7;
 
@@ -50,62 +58,65 @@ public sealed class TodaysWork(RaceStore races, RaceCases cases, PracticeCalenda
             today.PlusDays(BuildWithinDays),
             cancel
         );
-        var items = new List<TodayItem>();
-        foreach (var race in near)
-            items.AddRange(
-                await Of(desk, race, Period.DaysBetween(today, race.Start.Date), cancel)
-            );
+        var runners = near.Select(r => r.ClientId).ToHashSet();
+        var who = await clients.OfSeveral(desk.PracticeId, runners, cancel);
+        var screening = await screenings.OfSeveral(desk, runners, cancel);
         return
         [
-            .. items.OrderBy(i => i.Kind).ThenBy(i => i.DaysToGo).ThenBy(i => i.Race.ClientName),
+            .. near.SelectMany(race =>
+                    Of(
+                        race,
+                        Period.DaysBetween(today, race.Start.Date),
+                        screening(race.ClientId).StandingHolds(who[race.ClientId], today)
+                    )
+                )
+                .OrderBy(item => item.Kind)
+                .ThenBy(item => item.DaysToGo)
+                .ThenBy(item => item.Race.ClientName, StringComparer.Ordinal),
         ];
     }
 
-    private async Task<IEnumerable<TodayItem>> Of(
-        Desk desk,
-        RaceRow race,
-        int days,
-        CancellationToken cancel
-    )
+    private static IEnumerable<TodayItem> Of(RaceRow race, int days, ImmutableArray<Hold> holds)
     {
         if (days < 0)
-            return [new TodayItem(TodayKind.RaceJustRun, race, days, "Ask how it went")];
-        var items = new List<TodayItem>();
-        var raceCase = await cases.Open(desk, race.RaceId, cancel);
-        if (raceCase is { StandingHolds: { IsEmpty: false } holds })
-            items.Add(
-                new TodayItem(
-                    TodayKind.HoldToClear,
-                    race,
-                    days,
-                    string.Join(", ", holds.Select(h => h.Title))
-                )
+        {
+            yield return new TodayItem(TodayKind.RaceJustRun, race, days, "Ask how it went");
+            yield break;
+        }
+        if (!holds.IsEmpty)
+            yield return new TodayItem(
+                TodayKind.HoldToClear,
+                race,
+                days,
+                string.Join(", ", holds.Select(h => h.Title))
             );
-        items.AddRange(
-            race.LatestPlan?.Status switch
-            {
-                PlanStatus.Issued when days <= 7 =>
-                [
-                    new TodayItem(TodayKind.RaceThisWeek, race, days, "Plan is with the client"),
-                ],
-                PlanStatus.Issued => [],
-                PlanStatus.Draft when days <= IssueWithinDays =>
-                [
-                    new TodayItem(
-                        TodayKind.PlanToIssue,
-                        race,
-                        days,
-                        "Check the draft and issue it"
-                    ),
-                ],
-                _ when days <= IssueWithinDays =>
-                [
-                    new TodayItem(TodayKind.PlanToIssue, race, days, "Build and issue the plan"),
-                ],
-                PlanStatus.Draft => [],
-                _ => [new TodayItem(TodayKind.PlanToBuild, race, days, "Build a first plan")],
-            }
-        );
-        return items;
+        if (WithThePlan(race, days) is { } item)
+            yield return item;
     }
+
+    private static TodayItem? WithThePlan(RaceRow race, int days) =>
+        (race.LatestPlan?.Status, days) switch
+        {
+            (PlanStatus.Issued, <= ThisWeekDays) => new(
+                TodayKind.RaceThisWeek,
+                race,
+                days,
+                "Plan is with the client"
+            ),
+            (PlanStatus.Issued, _) => null,
+            (PlanStatus.Draft, <= IssueWithinDays) => new(
+                TodayKind.PlanToIssue,
+                race,
+                days,
+                "Check the draft and issue it"
+            ),
+            (PlanStatus.Draft, _) => null,
+            (_, <= IssueWithinDays) => new(
+                TodayKind.PlanToIssue,
+                race,
+                days,
+                "Build and issue the plan"
+            ),
+            _ => new(TodayKind.PlanToBuild, race, days, "Build a first plan"),
+        };
 }

@@ -27,6 +27,18 @@ public sealed class ClientStore
         );
     }
 
+    /// <summary>Clients by key.</summary>
+    public async Task<ImmutableDictionary<Guid, Client>> OfSeveral(
+        Guid practiceId,
+        IReadOnlyCollection<Guid> clientIds,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(practiceId);
+        var found = await db.Clients.Where(c => clientIds.Contains(c.Id)).ToListAsync(cancel);
+        return found.ToImmutableDictionary(c => c.Id);
+    }
+
     public Task<OnFile<Client>> Add(Client client, AuditEntry audit, CancellationToken cancel) =>
         _contexts.Add(client, audit, cancel);
 

@@ -238,7 +238,12 @@ public sealed class HandoutPdfTests
         Assert.True(HandoutPdf.CanPrintLogo(SampleLogo.Png));
         var sample = SamplePapers.All["full"];
         var file = HandoutPdf.Render(
-            SamplePapers.Doc(sample with { Brand = sample.Brand with { LogoPng = garbage } })
+            SamplePapers.Doc(
+                sample with
+                {
+                    Practice = sample.Practice with { LogoPng = [.. garbage.Span] },
+                }
+            )
         );
         Assert.Equal(2, new TaggedPdf(file).Of("Figure").Count());
         Assert.Equal(3, new TaggedPdf(SamplePapers.Pdf("full")).Of("Figure").Count());
@@ -255,7 +260,12 @@ public sealed class HandoutPdfTests
         Assert.Equal(
             SamplePapers.Pdf("full"),
             HandoutPdf.Render(
-                SamplePapers.Doc(sample with { Brand = sample.Brand with { AccentHex = accent } })
+                SamplePapers.Doc(
+                    sample with
+                    {
+                        Practice = sample.Practice with { Accent = accent },
+                    }
+                )
             )
         );
     }

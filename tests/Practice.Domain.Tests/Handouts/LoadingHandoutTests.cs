@@ -87,7 +87,7 @@ public sealed partial class LoadingHandoutTests
         };
         var doc = LoadingHandout.Build(
             plan,
-            sample.Brand,
+            sample.Practice,
             sample.Options with
             {
                 Variant = variant,
@@ -139,7 +139,7 @@ public sealed partial class LoadingHandoutTests
                 new("b", "Check ferritin first.", false, source),
             ],
         };
-        var text = PlainText.Of(LoadingHandout.Build(plan, sample.Brand, sample.Options));
+        var text = PlainText.Of(LoadingHandout.Build(plan, sample.Practice, sample.Options));
         Assert.Contains("Carry your inhaler.", text, StringComparison.Ordinal);
         Assert.DoesNotContain("ferritin", text, StringComparison.Ordinal);
     }
@@ -154,7 +154,7 @@ public sealed partial class LoadingHandoutTests
             {
                 Fluids = plan.Fluids with { Salting = null },
             },
-            sample.Brand,
+            sample.Practice,
             sample.Options
         );
         Assert.DoesNotContain("salt ", PlainText.Of(doc), StringComparison.OrdinalIgnoreCase);
@@ -214,7 +214,7 @@ public sealed partial class LoadingHandoutTests
                 ),
             ],
         };
-        var file = HandoutPdf.Render(LoadingHandout.Build(empty, sample.Brand, sample.Options));
+        var file = HandoutPdf.Render(LoadingHandout.Build(empty, sample.Practice, sample.Options));
         Assert.Contains("Evening meal", PdfText.Of(file), StringComparison.Ordinal);
         Assert.DoesNotContain("Shopping list", PdfText.Of(file), StringComparison.Ordinal);
     }

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Practice.Domain.Foods;
+using Practice.Domain.Practices;
 using Practice.Handouts;
 using Practice.Handouts.Blocks;
 using Practice.Handouts.Content;
@@ -31,14 +32,14 @@ internal static class SamplePapers
                 WindowHours = 84,
                 Client = "Maximiliane-Theodora Papadopoulou-Ferreira de Vasconcelos",
                 Race = "The Very Long Northern Lights Coastal Path and Harbour Bridges Marathon",
-                Brand = Plan.Brand with { AccentHex = "#FFD400" },
+                Practice = Plan.Practice with { Accent = "#FFD400" },
             },
             ["draft"] = Plan with
             {
                 Client = "Ελένη Παπαδάκη",
                 Race = "Кубок Белых Ночей",
                 Note = "",
-                Brand = Plan.Brand with { AccentHex = "#7A3E9D", LogoPng = null },
+                Practice = Plan.Practice with { Accent = "#7A3E9D", LogoPng = [] },
                 Options = Plan.Options with { IssuedOn = null, Paper = PaperSize.Letter },
             },
         };
@@ -46,7 +47,7 @@ internal static class SamplePapers
     public static HandoutDoc Doc(string paper) => Doc(All[paper]);
 
     public static HandoutDoc Doc(SamplePlan sample) =>
-        LoadingHandout.Build(sample.Plan(), sample.Brand, sample.Options);
+        LoadingHandout.Build(sample.Plan(), sample.Practice, sample.Options);
 
     public static byte[] Pdf(string paper) =>
         Rendered.GetOrAdd(paper, p => HandoutPdf.Render(Doc(p)));

@@ -3,6 +3,7 @@ using NodaTime;
 using Practice.Domain.Evidence;
 using Practice.Domain.Foods;
 using Practice.Domain.Plans;
+using Practice.Domain.Practices;
 using Practice.Domain.Quantities;
 using Practice.Domain.Races;
 using Practice.Domain.Screening;
@@ -77,13 +78,14 @@ internal sealed record SamplePlan
         "You told me rice sits best, so lunch on both days is built on it. If the second snack feels too "
         + "much, drink it instead: the bottle counts the same. See you at the start!";
 
-    public Brand Brand { get; init; } =
+    public PracticeProfile Practice { get; init; } =
         new()
         {
-            PracticeName = "Fernhollow Performance Kitchen",
+            PracticeId = Guid.Empty,
+            Name = "Fernhollow Performance Kitchen",
             RegistrationLine = "Registered sports nutritionist, no. 48213",
-            FooterText = "4 Quay Lane, Saltmarsh · 01632 960 147",
-            LogoPng = SampleLogo.Png,
+            Footer = "4 Quay Lane, Saltmarsh · 01632 960 147",
+            LogoPng = [.. SampleLogo.Png.Span],
         };
 
     public HandoutOptions Options { get; init; } =

@@ -19,7 +19,7 @@ internal static class CoverLayout
         var width = page.BodyWidth - right - 12;
         var practice = new TextBox(
             canvas,
-            setting.Brand.PracticeName,
+            setting.Practice.Name,
             width,
             new(Face.SemiBold, type.Gentle(9.5), 1.3)
         );
@@ -129,7 +129,10 @@ internal static class CoverLayout
 
     private static void DrawLogo(Setting setting, double right)
     {
-        if (setting.Brand.LogoPng is not { } png || Logo.AspectOf(png) is not { } aspect)
+        if (
+            setting.Practice.LogoPng.AsMemory() is not { IsEmpty: false } png
+            || Logo.AspectOf(png) is not { } aspect
+        )
             return;
         var (room, tall) = (LogoWidth - 2 * LogoPadding, LogoHeight - 2 * LogoPadding);
         var width = Math.Min(room, tall * aspect);
@@ -142,7 +145,7 @@ internal static class CoverLayout
         );
         var canvas = setting.Canvas;
         canvas.Figure(
-            $"Logo of {setting.Brand.PracticeName}",
+            $"Logo of {setting.Practice.Name}",
             card,
             () =>
             {
