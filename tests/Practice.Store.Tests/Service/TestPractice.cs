@@ -122,12 +122,29 @@ public sealed class TestPractice(PostgresServer server) : IAsyncLifetime
                 Cancel
             );
 
-    /// <summary>A draft on file, built by the real planner.</summary>
+    /// <summary>A draft on file, built by the real planner: its first complete menu, since these tests are not about menus.</summary>
     public async Task<PlanFile> NewDraft(Guid raceId)
     {
+        using var enough = new CancellationTokenSource();
         var outcome = await Get<DraftPlan>()
-            .Run(Practitioner, raceId, new LoadingChoices(), MenuStyle.Vary, null, Cancel);
+            .Run(
+                Practitioner,
+                raceId,
+                new LoadingChoices(),
+                MenuStyle.Vary,
+                new UntilComplete(enough),
+                enough.Token
+            );
         return await Open(Assert.IsType<Drafted>(outcome).VersionId);
+    }
+
+    private sealed class UntilComplete(CancellationTokenSource enough) : IProgress<MenuProgress>
+    {
+        public void Report(MenuProgress value)
+        {
+            if (value.Days is not null)
+                enough.Cancel();
+        }
     }
 
     public async Task<PlanFile> Open(Guid versionId) =>
