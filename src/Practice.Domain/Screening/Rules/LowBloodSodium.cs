@@ -8,9 +8,8 @@ internal static class LowBloodSodium
     public static Caution DrinkToThirst { get; } =
         new(
             "drink-to-thirst",
-            "Drink when you are thirsty, and no more than that. Drinking more than you sweat can make the "
-                + "sodium in the "
-                + "blood dangerously low, and neither salt nor sports drinks protect you from it.",
+            "On race day drink when you are thirsty, and no more than that. Drinking more than you sweat can "
+                + "make the sodium in the blood dangerously low, and neither salt nor sports drinks protect you from it.",
             ForClient: true,
             Sources.HewButler2015
         );
