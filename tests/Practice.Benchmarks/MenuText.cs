@@ -7,10 +7,13 @@ namespace Practice.Benchmarks;
 /// <summary>A menu as plain text, for reading it as one who has to eat it.</summary>
 internal static class MenuText
 {
-    public static string Of(MenuResult result)
+    public static string Of(MenuResult result) =>
+        string.Concat(result.Days.Select(Of))
+        + string.Concat(result.Shortfalls.Select(s => $"  ! {s.Text}{Environment.NewLine}"));
+
+    public static string Of(PlanDay day)
     {
         var text = new StringBuilder();
-        foreach (var day in result.Days)
         {
             var totals = day.Totals;
             Line(
@@ -21,8 +24,6 @@ internal static class MenuText
                     $"  {occasion.Kind, -19} {occasion.Totals.CarbohydrateG, 4:0}/{occasion.CarbohydrateAimG, -4:0} [{occasion.Pattern}] {string.Join("; ", occasion.Portions.Select(Portion))}"
                 );
         }
-        foreach (var shortfall in result.Shortfalls)
-            Line($"  ! {shortfall.Text}");
         return text.ToString();
 
         void Line(FormattableString line) =>

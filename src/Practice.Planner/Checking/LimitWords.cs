@@ -67,6 +67,17 @@ internal sealed class LimitWords(PlanDay day)
             _ => kind.ToString(),
         };
 
+    /// <summary>The limit in the middle of a sentence about a whole day.</summary>
+    public static string InASentence(LimitKind kind) =>
+        kind switch
+        {
+            LimitKind.DayCarbohydrate => "the day's carbohydrate",
+            LimitKind.OccasionCarbohydrate => "the carbohydrate of each sitting",
+            LimitKind.ProteinFloor => "the least protein",
+            LimitKind.ProteinCeiling => "the most protein",
+            _ => NameOf(kind).ToLowerInvariant(),
+        };
+
     public static string Amount(LimitKind kind, decimal value) =>
         kind switch
         {

@@ -29,6 +29,23 @@ internal static class MenuCheck
         return found.ToImmutable();
     }
 
+    /// <summary>Locked portions of foods that are not among the request's any more: no lock brings them back.</summary>
+    public static IEnumerable<Shortfall> NoLongerServed(MenuRequest request)
+    {
+        var served = request.Foods.Select(f => f.Id).ToHashSet();
+        return from day in request.Days
+            from occasion in day.Occasions
+            from portion in occasion.Portions
+            where portion.IsLocked && !served.Contains(portion.FoodId)
+            select new Shortfall(
+                LimitKind.MealSense,
+                day.Date,
+                occasion.Kind,
+                1,
+                $"{portion.Name} was locked at {LimitWords.NameOf(occasion.Kind)} on {day.Date.DayOfWeek}, but the client is not served it any more: it was taken out"
+            );
+    }
+
     private static IEnumerable<Shortfall> OfDay(PlanDay day)
     {
         var (limits, totals) = (day.Limits, day.Totals);

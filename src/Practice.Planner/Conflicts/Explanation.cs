@@ -56,13 +56,13 @@ internal static class Explanation
         bool isUnsolved
     )
     {
-        var names = clash.Order().Select(k => LimitWords.NameOf(k).ToLowerInvariant()).Distinct();
+        var names = clash.Order().Select(k => LimitWords.InASentence(k)).Distinct();
         var text =
             clash.Count == 1
                 ? $"On {day.Date.DayOfWeek} no menu of these foods keeps the limit of {names.First()}."
                 : $"On {day.Date.DayOfWeek} these cannot all be kept: {string.Join(", ", names)}.";
         return isUnsolved
-            ? $"{text} No single change was found that resolves it; the closest menu misses {string.Join(", ", misses.Select(k => LimitWords.NameOf(k).ToLowerInvariant()).Distinct())}."
+            ? $"{text} No single change was found that resolves it; the closest menu misses {string.Join(", ", misses.Select(k => LimitWords.InASentence(k)).Distinct())}."
             : text;
     }
 }

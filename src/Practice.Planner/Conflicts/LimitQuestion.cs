@@ -35,13 +35,13 @@ internal sealed class LimitQuestion
     /// <summary>Limits that no menu keeps together, none of them to spare as far as was found; null when not proven.</summary>
     public IReadOnlyCollection<LimitKind>? Clash(CancellationToken cancel)
     {
-        if (CoreOf([.. _limits.Select(k => k.Key)], Effort.Proof, cancel) is not { } core)
+        if (CoreOf([.. _limits.Select(k => k.Key)], Effort.Day, cancel) is not { } core)
             return null;
         foreach (var kind in core.ToList())
         {
             if (!core.Contains(kind) || core.Count == 1)
                 continue;
-            if (CoreOf([.. core.Where(k => k != kind)], Effort.Day, cancel) is { } smaller)
+            if (CoreOf([.. core.Where(k => k != kind)], Effort.Step, cancel) is { } smaller)
                 core = smaller;
         }
         return core;

@@ -11,6 +11,9 @@ internal static class RelaxationWords
     private const decimal MostDrunk = 0.5m;
     private const decimal MostFibreG = 20;
 
+    // beyond this the shape of the day is gone
+    private const decimal MostTolerance = 0.35m;
+
     /// <param name="question">The day asked about.</param>
     /// <param name="kind">The limit that gives way.</param>
     /// <param name="values">A menu that keeps all others.</param>
@@ -38,7 +41,7 @@ internal static class RelaxationWords
                 0,
                 missed.Sum(r => r.Excess(r.SumOf(values))),
                 null,
-                $"Let this be {on}: {string.Join(", ", missed.Select(r => r.Says))}"
+                $"Allow {on}: {string.Join(", ", missed.Select(r => r.Says))}"
             ),
             LimitKind.DrinksShare => Drinks(),
             LimitKind.OccasionCarbohydrate => Tolerance(),
@@ -118,7 +121,7 @@ internal static class RelaxationWords
                 );
         }
 
-        Relaxation Tolerance()
+        Relaxation? Tolerance()
         {
             var to = Up(
                 missed.Max(r =>
@@ -130,14 +133,16 @@ internal static class RelaxationWords
                 100
             );
             var where = missed.Select(r => LimitWords.NameOf(question.Model.Plates[r.Plate].Kind));
-            return new(
-                kind,
-                day.Date,
-                limits.OccasionTolerance,
-                to,
-                null,
-                $"Let {string.Join(" and ", where)} {on} differ from the aim by up to {Percent(to)}"
-            );
+            return to > MostTolerance
+                ? null
+                : new(
+                    kind,
+                    day.Date,
+                    limits.OccasionTolerance,
+                    to,
+                    null,
+                    $"Let {string.Join(" and ", where)} {on} differ from the aim by up to {Percent(to)}"
+                );
         }
 
         Relaxation Fat()

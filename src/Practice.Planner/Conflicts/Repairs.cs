@@ -40,7 +40,7 @@ internal sealed class Repairs(
         var partial = question.With(row => PriceIn(kind, row));
         if (LinearBound.Of(partial.Model) is not { } least)
             return null;
-        var answer = Solver.Solve(partial.Model, Effort.Proof, cancel);
+        var answer = Solver.Solve(partial.Model, Effort.Step, cancel);
         return answer.Values is null
             ? null
             : RelaxationWords.Of(question, kind, partial.Merge(answer.Values), least);

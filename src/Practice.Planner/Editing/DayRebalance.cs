@@ -38,7 +38,7 @@ internal static class DayRebalance
         return new Rebalanced(
             days[0],
             Changes(alone.Days[0], days[0]),
-            MenuCheck.Of(alone with { Days = days }),
+            [.. MenuCheck.NoLongerServed(alone), .. MenuCheck.Of(alone with { Days = days })],
             answer.IsProven
         );
     }

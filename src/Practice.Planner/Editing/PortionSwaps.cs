@@ -33,33 +33,37 @@ internal static class PortionSwaps
             where Math.Abs(difference) <= WithinHundredths
             let trial = edit.Try(goes, comes, steps)
             where trial is not null
-            group (comes, steps, trial, difference) by comes.Food.Id into food
+            group (comes, steps, trial) by comes.Food.Id into food
             select food.MinBy(o => o.trial.Cost) into best
-            orderby best.trial.Cost
+            orderby Standing(request, best.comes, best.trial), best.trial.Cost
                 + (best.comes.Role == goes.Role ? 0 : OtherRole)
                 + (best.comes.Food.Family == goes.Food.Family ? 0 : OtherFamily)
+            let portion = Portion.Of(best.comes.Food, best.comes.Role, best.steps, request.Units)
             select new SwapOption(
-                Portion.Of(best.comes.Food, best.comes.Role, best.steps, request.Units),
-                best.difference / 100m,
-                Note(request, goes, best.comes, best.steps, best.trial)
+                portion,
+                portion.Nutrients.CarbohydrateG - goes.Kept.Nutrients.CarbohydrateG,
+                Note(request, goes.Kept, portion, best.trial)
             );
         return [.. options.Take(Most)];
     }
 
-    private static string? Note(
-        MenuRequest request,
-        Candidate goes,
-        Candidate comes,
-        int steps,
-        Trial trial
-    )
+    // known to sit well, then what keeps the day's limits, then the rest, suspects last
+    private static int Standing(MenuRequest request, Candidate comes, Trial trial)
     {
-        var was = goes.Kept!;
-        var now = Portion.Of(comes.Food, comes.Role, steps);
+        var (id, tastes) = (comes.Food.Id, request.Tastes);
+        return tastes.Suspect.Contains(id) ? 3
+            : trial.PushedOver is not null ? 2
+            : tastes.Tolerated.Contains(id) || tastes.Likes.Contains(id) ? 0
+            : 1;
+    }
+
+    private static string? Note(MenuRequest request, Portion was, Portion now, Trial trial)
+    {
+        var tastes = request.Tastes;
         return trial.PushedOver is { } kind ? $"{LimitWords.NameOf(kind)} past its limit"
-            : request.Tastes.Suspect.Contains(comes.Food.Id) ? "suspected in rehearsal"
-            : request.Tastes.Tolerated.Contains(comes.Food.Id) ? "tolerated in rehearsal"
-            : request.Tastes.Likes.Contains(comes.Food.Id) ? "liked"
+            : tastes.Suspect.Contains(now.FoodId) ? "suspected in rehearsal"
+            : tastes.Tolerated.Contains(now.FoodId) ? "tolerated in rehearsal"
+            : tastes.Likes.Contains(now.FoodId) ? "liked"
             : was.Nutrients.FibreG - now.Nutrients.FibreG >= 0.5m ? "less fibre"
             : was.Grams - now.Grams >= Math.Max(50, was.Grams / 4) ? "lighter"
             : null;

@@ -29,6 +29,9 @@ internal static class MealParts
                 or MealRole.Pizza
                 or MealRole.SavouryCake;
 
+    /// <summary>Least share of a main meal's carbohydrate in what it is named after.</summary>
+    public const double LeastStapleShare = 0.3;
+
     /// <summary>Least share of the sitting's carbohydrate that the base brings; null where none is asked.</summary>
     public static double? LeastBaseShare(OccasionKind kind) =>
         kind == OccasionKind.Breakfast ? 0.38

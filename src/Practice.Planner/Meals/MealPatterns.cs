@@ -92,14 +92,14 @@ internal static class MealPatterns
             [One(Bread, 0.67), One(Spread), Maybe(Fruit), Maybe(Drink)]
         ),
         new(
-            "Bite and drink",
+            "Sweet bite and a drink",
             Snack,
             Cost: 1,
             [One(SweetBite), Maybe(Fruit), OneOrTwo(Drink)],
             LeastFoods: 2
         ),
         new(
-            "Salty bite and drink",
+            "Salty bite and a drink",
             Snack,
             Cost: 1,
             [One(SavouryBite), OneOrTwo(Drink), Maybe(SweetBite), Maybe(Fruit)],
@@ -189,7 +189,7 @@ internal static class MealPatterns
             ]
         ),
         new(
-            "Couscous or polenta",
+            "Grain with sauce",
             Main,
             Cost: 2,
             [

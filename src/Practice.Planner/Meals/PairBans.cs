@@ -15,13 +15,23 @@ internal static class PairBans
 {
     public static ImmutableArray<PairBan> All { get; } =
     [
-        new("a meat sauce is the meal's meat already", MeatSauce, Is(MealRole.Protein)),
+        new(
+            "a meat or fish sauce is the meal's protein already",
+            HeartySauce,
+            Is(MealRole.Protein)
+        ),
         new(
             "lentils do not go with sweet glazes",
             Family("lentil"),
             Family("glaze", "sweet-sour", "white-sauce")
         ),
         new("tofu does not go with white sauce", Family("tofu", "seitan"), Family("white-sauce")),
+        new(
+            "fish does not go with cheese sauce",
+            Family("fish", "shellfish"),
+            Food("cheese-sauce")
+        ),
+        new("egg does not go with sweet sauces", Family("egg"), Family("sweet-sour", "glaze")),
         new("one milky thing is enough beside a shake", Is(MealRole.Shake), Is(MealRole.Yoghurt)),
         new("cheese does not go with fish in a sandwich", Family("cheese"), Family("fish")),
         new(
@@ -29,10 +39,49 @@ internal static class PairBans
             Is(MealRole.SideFlatbread),
             Family("glaze", "sweet-sour")
         ),
+        new(
+            "jam and syrups go on porridge and yoghurt, not on cereal",
+            Topping("jam", "caramel"),
+            Is(MealRole.Cereal)
+        ),
+        new(
+            "yeast extract does not go with sweet spreads",
+            Family("yeast-extract"),
+            Family("jam", "honey", "syrup", "caramel")
+        ),
+        new("filled dumplings have their own filling", Family("dumpling"), Is(MealRole.Protein)),
+        new("gravy is for potatoes", Family("gravy"), Is(MealRole.Pasta)),
+        new("gravy is for potatoes", Family("gravy"), Is(MealRole.Grain)),
+        new(
+            "a sausage goes with potatoes or bread",
+            Family("vegetarian-sausage"),
+            Is(MealRole.Rice)
+        ),
+        new(
+            "a sausage goes with potatoes or bread",
+            Family("vegetarian-sausage"),
+            Is(MealRole.Noodles)
+        ),
+        new(
+            "a savoury filling wants a plain bread",
+            Is(MealRole.Filling),
+            Family("malt-loaf", "pretzel", "bun", "scone")
+        ),
+        new(
+            "a savoury filling wants a plain bread",
+            Is(MealRole.Filling),
+            Food("raisin-bread", "raisin-bagel")
+        ),
     ];
 
-    private static bool MeatSauce(Item item) =>
-        item.Role == MealRole.PastaSauce && item.Food.Is(FoodTraits.Meat);
+    private static bool HeartySauce(Item item) =>
+        item.Role is MealRole.PastaSauce or MealRole.RiceSauce or MealRole.Dip
+        && item.Food.Family is "bolognese" or "meat-sauce" or "fish-sauce" or "lentil";
+
+    private static Func<Item, bool> Topping(params string[] families) =>
+        item => item.Role == MealRole.Topping && families.Contains(item.Food.Family);
+
+    private static Func<Item, bool> Food(params string[] ids) => item => ids.Contains(item.Food.Id);
 
     private static Func<Item, bool> Is(MealRole role) => item => item.Role == role;
 

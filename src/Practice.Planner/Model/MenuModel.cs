@@ -19,6 +19,7 @@ internal sealed class MenuModel
     private MenuModel(MenuRequest request, bool keepsPresentFoods)
     {
         Request = request;
+        Tastes = new ClientTastes(request);
         Plates = PlateChoices.For(this, keepsPresentFoods);
         foreach (var plate in Plates.Where(s => s.Patterns.Length > 0))
         {
@@ -35,6 +36,7 @@ internal sealed class MenuModel
     }
 
     public MenuRequest Request { get; }
+    public ClientTastes Tastes { get; }
     public IReadOnlyList<Plate> Plates { get; }
     public IReadOnlyList<Variable> Variables => _variables;
     public IReadOnlyList<Row> Rows => _rows;

@@ -37,7 +37,10 @@ internal static class PlateChoices
             .Where(p => foods.ContainsKey(p.FoodId))
             .ToList();
         var choices = Open(items, occasion, kept);
-        var patterns = Fillable(occasion.Kind, choices);
+        var patterns = Fillable(
+            occasion.Kind,
+            [.. choices.Select(c => c.Item.Role), .. kept.Select(p => p.Role)]
+        );
         var played = patterns.SelectMany(p => p.Parts).Select(p => p.Role).ToHashSet();
 
         var first = model.Variables.Count;
@@ -82,20 +85,13 @@ internal static class PlateChoices
                 .Where(c => c.Item2.Length > 0),
         ];
 
-    private static List<MealPattern> Fillable(
-        OccasionKind kind,
-        List<(Item Item, int[] Servings)> choices
-    )
-    {
-        var roles = choices.Select(c => c.Item.Role).ToHashSet();
-        return
+    private static List<MealPattern> Fillable(OccasionKind kind, HashSet<MealRole> roles) =>
         [
             .. MealPatterns.All.Where(p =>
                 p.At.Contains(kind)
                 && p.Parts.All(part => part.Least == 0 || roles.Contains(part.Role))
             ),
         ];
-    }
 
     private static Candidate NewCandidate(
         MenuModel model,

@@ -32,9 +32,12 @@ internal static class Prices
     public const long OffAimOfOccasion = 2;
     public const long OffAimOfDay = 3;
     public const long OffAimOfDrinks = 1;
-    public const long SolidGram = 20;
-    public const long DrunkGram = 6;
+    public const long SolidGram = 8;
+    public const long DrunkGram = 3;
     public const long NoProteinFood = 6000;
+    public const long FibreHundredth = 1;
+    public const long SecondDrink = 800;
+    public const long Whim = 800;
 
     // kinds of food
     public const long FruitBonus = 800;
@@ -42,15 +45,18 @@ internal static class Prices
     public const long VegetableBonusOnTheEve = 1500;
     public const long ProteinBonus = 1000;
     public const long Confectionery = 2500;
-    public const long SportsProduct = 1000;
+    public const long SportsDrink = 1500;
+    public const long SportsBite = 3000;
+    public const long CaffeineLate = 4000;
     public const long SoftDrink = 800;
-    public const long SubstituteNotNeeded = 5000;
+    public const long StandInNotWanted = 5000;
     public const long HighResidue = 8000;
 
     /// <summary>A food at this price is not thought of while a menu is improved.</summary>
     public const long LastResort = 5500;
 
     // tastes
+    public const long BoundToAKitchen = 500;
     public const long Liked = 3000;
     public const long Tolerated = 1500;
     public const long Suspect = 20_000;

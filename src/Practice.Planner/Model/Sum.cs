@@ -3,20 +3,15 @@ namespace Practice.Planner.Model;
 /// <summary>A weighted sum of variables under construction; a variable named twice has its weights added.</summary>
 internal sealed class Sum
 {
-    private readonly SortedDictionary<int, long> _terms = [];
+    private readonly List<(int Variable, long Coefficient)> _terms = [];
 
     public bool IsEmpty => _terms.Count == 0;
-    public IEnumerable<int> Variables => _terms.Keys;
+    public IEnumerable<int> Variables => _terms.Select(t => t.Variable);
 
     public Sum Plus(int variable, long coefficient = 1)
     {
-        if (coefficient == 0)
-            return this;
-        var sum = _terms.GetValueOrDefault(variable) + coefficient;
-        if (sum == 0)
-            _terms.Remove(variable);
-        else
-            _terms[variable] = sum;
+        if (coefficient != 0)
+            _terms.Add((variable, coefficient));
         return this;
     }
 
@@ -27,8 +22,22 @@ internal sealed class Sum
         return this;
     }
 
-    public (int[] Variables, long[] Coefficients) ToArrays() =>
-        ([.. _terms.Keys], [.. _terms.Values]);
+    /// <summary>The terms by variable, each variable once.</summary>
+    public (int[] Variables, long[] Coefficients) ToArrays()
+    {
+        _terms.Sort((one, other) => one.Variable.CompareTo(other.Variable));
+        var variables = new List<int>(_terms.Count);
+        var coefficients = new List<long>(_terms.Count);
+        foreach (var (variable, coefficient) in _terms)
+            if (variables.Count > 0 && variables[^1] == variable)
+                coefficients[^1] += coefficient;
+            else
+            {
+                variables.Add(variable);
+                coefficients.Add(coefficient);
+            }
+        return ([.. variables], [.. coefficients]);
+    }
 
     /// <summary>How often foods that pass are on these plates.</summary>
     public static Sum OfPresence(IEnumerable<Plate> plates, Func<Candidate, bool> which) =>

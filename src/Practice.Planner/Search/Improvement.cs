@@ -3,7 +3,7 @@ using Practice.Planner.Model;
 namespace Practice.Planner.Search;
 
 /// <summary>
-/// Frees one, then two, then three plates at a time and lets the constraint solver do its best with them while the rest
+/// Frees one, then two plates at a time (three when nothing else is left) and lets the constraint solver do its best with them while the rest
 /// of the menu stands. Ends after a number of solves, never by the clock: the same request gives the same menu.
 /// </summary>
 internal sealed class Improvement(MenuModel model, long[] start)
@@ -16,7 +16,7 @@ internal sealed class Improvement(MenuModel model, long[] start)
     public long Cost { get; private set; } = model.CostOf(start);
 
     /// <summary>Enough to see every plate alone twice and most pairs once.</summary>
-    public static int UsualSolves(MenuModel model) => 5 * model.Plates.Count;
+    public static int UsualSolves(MenuModel model) => 4 * model.Plates.Count;
 
     /// <summary>Improves for a number of solves.</summary>
     /// <param name="solves">How many.</param>

@@ -15,13 +15,17 @@ internal static class MealPool
     public static Meal[][] For(MenuModel model, CancellationToken cancel)
     {
         var pools = new Meal[model.Plates.Count][];
-        foreach (var alike in model.Plates.GroupBy(p => Likeness(model, p)))
-        {
-            var first = alike.First();
-            pools[first.Index] = Drawn(model, first, cancel);
-            foreach (var plate in alike.Skip(1))
-                pools[plate.Index] = Moved(model, pools[first.Index], first, plate);
-        }
+        // each kind of plate has its own luck, so that it does not matter which is drawn first
+        Parallel.ForEach(
+            model.Plates.GroupBy(p => Likeness(model, p)),
+            alike =>
+            {
+                var first = alike.First();
+                pools[first.Index] = Drawn(model, first, cancel);
+                foreach (var plate in alike.Skip(1))
+                    pools[plate.Index] = Moved(model, pools[first.Index], first, plate);
+            }
+        );
         return pools;
     }
 

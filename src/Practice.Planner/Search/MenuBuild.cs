@@ -10,10 +10,15 @@ internal static class MenuBuild
     // how far along the work is when the first complete menu stands
     private const double FirstMenu = 0.2;
 
+    /// <param name="request">What to fill.</param>
+    /// <param name="progress">Told of every better menu.</param>
+    /// <param name="cancel">Ends it with the best so far.</param>
+    /// <param name="solves">How often the solver may improve it; the usual number when null.</param>
     public static MenuResult Of(
         MenuRequest request,
         IProgress<MenuProgress>? progress,
-        CancellationToken cancel
+        CancellationToken cancel,
+        int? solves = null
     )
     {
         progress?.Report(new MenuProgress("Laying out what could be served", 0, null, 0));
@@ -22,7 +27,7 @@ internal static class MenuBuild
         var improvement = Begin(model, cancel);
         Report(FirstMenu, isBetter: true);
         improvement.Run(
-            Improvement.UsualSolves(model),
+            solves ?? Improvement.UsualSolves(model),
             (done, isBetter) => Report(FirstMenu + (1 - FirstMenu) * done, isBetter),
             cancel
         );
@@ -30,7 +35,7 @@ internal static class MenuBuild
         var days = MenuWriter.Write(model, improvement.Values);
         return new MenuResult(
             days,
-            MenuCheck.Of(request with { Days = days }),
+            [.. MenuCheck.NoLongerServed(request), .. MenuCheck.Of(request with { Days = days })],
             improvement.Cost,
             cancel.IsCancellationRequested
         );

@@ -5,14 +5,14 @@ namespace Practice.Planner.Search;
 /// <summary>How hard to try: one worker and a count of deterministic work, so that load changes nothing but the wait.</summary>
 internal enum Effort
 {
-    /// <summary>A neighbourhood of a menu.</summary>
+    /// <summary>A few plates of a menu.</summary>
     Neighbourhood,
+
+    /// <summary>One step of many towards an explanation.</summary>
+    Step,
 
     /// <summary>One day, to the end if it can be reached.</summary>
     Day,
-
-    /// <summary>A whole window, for a proof.</summary>
-    Proof,
 }
 
 /// <summary>What the solver found.</summary>
@@ -61,8 +61,8 @@ internal static class Solver
         + effort switch
         {
             Effort.Neighbourhood => "max_deterministic_time:0.1 max_time_in_seconds:20",
-            Effort.Day => "max_deterministic_time:3 max_time_in_seconds:60",
-            _ => "max_deterministic_time:6 max_time_in_seconds:120",
+            Effort.Step => "max_deterministic_time:1 max_time_in_seconds:40",
+            _ => "max_deterministic_time:3 max_time_in_seconds:60",
         };
 
     // a stop asked for before the native search has begun is lost: every solution looks at the token again.

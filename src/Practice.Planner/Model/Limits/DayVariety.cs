@@ -17,7 +17,7 @@ internal static class DayVariety
         {
             var most = Repetition.MostOfFamily([.. family.Select(c => c.Item)], style);
             var sum = Presence(family);
-            Cap(sum, most, $"{family.Key} more than {most} times");
+            Cap(sum, most, $"{family.Key} {MoreThan(most)}");
             if (most > 1)
                 ChargeAgain(sum, Prices.FamilyAgain, $"{family.Key} again");
         }
@@ -27,7 +27,7 @@ internal static class DayVariety
             var first = food.First();
             var most = Repetition.MostOfFood(first.Food);
             var sum = Presence(food);
-            Cap(sum, most, $"{first.Food.Name} more than {most} times");
+            Cap(sum, most, $"{first.Food.Name} {MoreThan(most)}");
             if (most > 1 && style == MenuStyle.Vary && first.Role != MealRole.Milk)
                 ChargeAgain(sum, PriceAgain(first.Role), $"{first.Food.Name} again");
         }
@@ -35,7 +35,7 @@ internal static class DayVariety
         Cap(
             Presence(candidates.Where(c => c.Food.Is(FoodTraits.Confectionery))),
             Repetition.MostConfectionery,
-            "sweets twice a day"
+            $"sweets {MoreThan(Repetition.MostConfectionery)}"
         );
 
         foreach (var pattern in plates.SelectMany(s => s.Patterns).GroupBy(p => p.Pattern))
@@ -47,7 +47,7 @@ internal static class DayVariety
                 sum.Plus(choice.Chosen);
             var isMain = pattern.Key.At.Any(Helpings.IsMain);
             var most = isMain ? Repetition.MostOfMainMeal(style) : Repetition.MostOfSnack;
-            Cap(sum, most, $"{pattern.Key.Name} more than {most} times");
+            Cap(sum, most, $"{pattern.Key.Name} {MoreThan(most)}");
             if (most > 1)
                 ChargeAgain(sum, Prices.PatternAgain, $"{pattern.Key.Name} again");
         }
@@ -83,6 +83,14 @@ internal static class DayVariety
             sum.Plus(candidate.Present);
         return sum;
     }
+
+    private static string MoreThan(int most) =>
+        most switch
+        {
+            1 => "more than once",
+            2 => "more than twice",
+            _ => $"more than {most} times",
+        };
 
     private static long PriceAgain(MealRole role) =>
         role is MealRole.Bread or MealRole.Spread ? Prices.BreadAgain : Prices.FoodAgain;

@@ -9,17 +9,30 @@ internal static class PlateWishes
     public static void Add(MenuModel model, Plate plate)
     {
         var isEve = model.Request.Days[plate.Day].DaysBefore <= 1;
-        var client = new ClientTastes(model.Request);
+        var client = model.Tastes;
         foreach (var candidate in plate.Candidates.Where(c => !c.IsLocked))
         {
             var food = candidate.Food;
             model.ChargePresence(
                 candidate,
-                OnThePlate(candidate.Role, isEve) + KindOfFood.PriceOf(food) + client.PriceOf(food)
+                OnThePlate(candidate.Role, isEve)
+                    + KindOfFood.PriceOf(food, plate.Kind)
+                    + client.PriceOf(food)
             );
             var perGram = food.IsLiquid ? Prices.DrunkGram : Prices.SolidGram;
-            model.Charge(candidate.Amount, (long)Math.Round(perGram * food.Serving.StepGrams));
+            model.Charge(
+                candidate.Amount,
+                (long)Math.Round(perGram * food.Serving.StepGrams)
+                    + Prices.FibreHundredth * candidate.Item.Fibre
+            );
         }
+        model.Prefer(
+            Sum.OfPresence(plate, c => c.Role == MealRole.Drink),
+            -Row.Unbounded,
+            1,
+            Prices.SecondDrink,
+            "one drink is enough"
+        );
         if (Helpings.IsMain(plate.Kind))
             model.Prefer(
                 Sum.OfPresence(plate, c => MealParts.IsProteinFood(c.Item)),

@@ -13,6 +13,8 @@ internal static class MealSense
         AFamilyComesOnce.Add(model, plate);
         WhatGoesTogetherIsInMeasure.Add(model, plate);
         WhatClashesStaysApart.Add(model, plate);
+        ASandwichHasOneMeat.Add(model, plate);
+        ADishKeepsToItsKitchen.Add(model, plate);
         TheBaseCarriesTheMeal.Add(model, plate);
     }
 }
