@@ -1,0 +1,61 @@
+using Microsoft.Playwright;
+using Practice.E2E.Tests.Browsing;
+
+namespace Practice.E2E.Tests;
+
+/// <summary>Where the screens of one client of the demo practice are.</summary>
+public sealed record ClientPlaces(string Client, string Race, string Plan)
+{
+    private const int Tries = 60;
+
+    /// <summary>Looks them up as she would; her plan may still be in the making.</summary>
+    public static async Task<ClientPlaces> Of(Visit visit, string name)
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        var page = visit.Page;
+        await visit.Go("/clients");
+        var client = await Address(page.GetByRole(AriaRole.Link, new() { Name = name }));
+        await visit.Go(client);
+        var races = page.GetByRole(AriaRole.Region, new() { Name = "Races" });
+        var race = await Address(races.GetByRole(AriaRole.Link));
+        await visit.Go(race);
+        var plan = page.GetByRole(AriaRole.Link, new() { Name = "Open version" });
+        for (var left = Tries; left > 0 && await plan.CountAsync() == 0; left--)
+        {
+            await Task.Delay(TimeSpan.FromSeconds(2), TestContext.Current.CancellationToken);
+            await visit.Go(race);
+        }
+        return new ClientPlaces(client, race, await Address(plan));
+    }
+
+    private static async Task<string> Address(ILocator link) =>
+        await link.GetAttributeAsync("href")
+        ?? throw new InvalidOperationException("A link without an address.");
+}
+
+/// <summary>The screens, by the name they have in the documentation.</summary>
+public static class Screens
+{
+    /// <summary>A client of the demo practice with a plan in the making: coeliac disease, a race next weekend.</summary>
+    public const string DemoClient = "Owen Tregarth";
+
+    public const string SignIn = "sign-in";
+
+    private static readonly Dictionary<string, Func<ClientPlaces, string>> Addresses = new()
+    {
+        ["today"] = _ => "/",
+        ["clients"] = _ => "/clients",
+        ["new-client"] = _ => "/clients/new",
+        ["client"] = at => at.Client,
+        ["screening"] = at => $"{at.Client}/screening",
+        ["details"] = at => $"{at.Client}/details",
+        ["new-race"] = at => $"{at.Client}/races/new",
+        ["race"] = at => at.Race,
+        ["workbench"] = at => at.Plan,
+    };
+
+    /// <summary>Those behind the sign-in.</summary>
+    public static IEnumerable<string> Inside => Addresses.Keys;
+
+    public static string Address(string screen, ClientPlaces places) => Addresses[screen](places);
+}
