@@ -52,6 +52,8 @@ public static class Screens
         ["new-race"] = at => $"{at.Client}/races/new",
         ["race"] = at => at.Race,
         ["workbench"] = at => at.Plan,
+        ["foods"] = _ => "/foods",
+        ["practice"] = _ => "/practice",
     };
 
     /// <summary>Those behind the sign-in.</summary>

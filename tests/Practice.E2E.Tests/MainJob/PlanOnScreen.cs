@@ -4,7 +4,18 @@ using Microsoft.Playwright;
 namespace Practice.E2E.Tests.MainJob;
 
 /// <summary>A food on a plate as the workbench shows it.</summary>
-public sealed record PortionOnScreen(string Food, string Amount, string Grams, bool IsLocked);
+/// <param name="Food">Its name.</param>
+/// <param name="Amount">The household measure.</param>
+/// <param name="Measured">What the scales say, where the measure is not that already.</param>
+/// <param name="Grams">Carbohydrate, g.</param>
+/// <param name="IsLocked">Whether rebalancing leaves it.</param>
+public sealed record PortionOnScreen(
+    string Food,
+    string Amount,
+    string Measured,
+    string Grams,
+    bool IsLocked
+);
 
 /// <summary>A sitting as the workbench shows it.</summary>
 public sealed record OccasionOnScreen(
@@ -25,7 +36,7 @@ public sealed record PlanOnScreen(IReadOnlyList<DayOnScreen> Days)
 {
     private const string Reading = """
         () => {
-            const said = (e) => e.textContent.replaceAll("\u00a0", " ").replace(/\s+/g, " ").trim();
+            const said = (e) => (e?.textContent ?? "").replaceAll("\u00a0", " ").replace(/\s+/g, " ").trim();
             return JSON.stringify([...document.querySelectorAll("section.day")].map((day) => ({
                 Name: day.getAttribute("aria-label"),
                 Carbohydrate: said(day.querySelector(".meter-figures strong")),
@@ -35,6 +46,7 @@ public sealed record PlanOnScreen(IReadOnlyList<DayOnScreen> Days)
                     Portions: [...occasion.querySelectorAll("li.portion")].map((portion) => ({
                         Food: said(portion.querySelector(".name")),
                         Amount: said(portion.querySelector(".amount strong")),
+                        Measured: said(portion.querySelector(".amount small")),
                         Grams: said(portion.querySelector(".grams strong")),
                         IsLocked: portion.classList.contains("locked"),
                     })),
@@ -60,6 +72,11 @@ public sealed record PlanOnScreen(IReadOnlyList<DayOnScreen> Days)
                 select line,
             ]
         select line;
+
+    public PortionOnScreen this[Plate plate] =>
+        Days.Single(d => d.Name == plate.Day)
+            .Occasions.Single(o => o.Name == plate.Occasion)
+            .Portions.Single(p => p.Food == plate.Food);
 
     public IEnumerable<PortionOnScreen> Portions =>
         Days.SelectMany(day => day.Occasions).SelectMany(occasion => occasion.Portions);

@@ -28,19 +28,22 @@ public sealed class Workbench(IPage page)
     public async Task<PortionOnScreen> Read(Plate plate)
     {
         ArgumentNullException.ThrowIfNull(plate);
-        var plan = await Read();
-        return plan
-            .Days.Single(d => d.Name == plate.Day)
-            .Occasions.Single(o => o.Name == plate.Occasion)
-            .Portions.Single(p => p.Food == plate.Food);
+        return (await Read())[plate];
+    }
+
+    public Task<bool> CanStep(Plate plate)
+    {
+        ArgumentNullException.ThrowIfNull(plate);
+        return On(plate, $"More {plate.Food}").IsEnabledAsync();
     }
 
     /// <summary>One step more of a food.</summary>
     public async Task Step(Plate plate)
     {
+        ArgumentNullException.ThrowIfNull(plate);
         var before = await Read(plate);
         await On(plate, $"More {plate.Food}").ClickAsync();
-        await Expect(Row(plate)).Not.ToContainTextAsync(before.Amount);
+        await Until(async () => await Read(plate) != before);
         await Saved();
     }
 
@@ -87,12 +90,7 @@ public sealed class Workbench(IPage page)
     public async Task StandsAs(PlanOnScreen plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var started = Stopwatch.GetTimestamp();
-        while (
-            !(await Read()).Lines.SequenceEqual(plan.Lines)
-            && Stopwatch.GetElapsedTime(started) < Patience
-        )
-            await Task.Delay(100, TestContext.Current.CancellationToken);
+        await Until(async () => (await Read()).Lines.SequenceEqual(plan.Lines));
         Assert.Equal(plan.Lines, (await Read()).Lines);
         await Saved();
     }
@@ -117,6 +115,13 @@ public sealed class Workbench(IPage page)
     private Task Saved() =>
         Expect(page.GetByRole(AriaRole.Status).Filter(new() { HasText = "Saved" }))
             .ToBeVisibleAsync();
+
+    private static async Task Until(Func<Task<bool>> holds)
+    {
+        var started = Stopwatch.GetTimestamp();
+        while (!await holds() && Stopwatch.GetElapsedTime(started) < Patience)
+            await Task.Delay(100, TestContext.Current.CancellationToken);
+    }
 
     private ILocator Button(string name) =>
         page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true });

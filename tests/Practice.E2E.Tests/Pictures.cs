@@ -1,0 +1,39 @@
+using Microsoft.Playwright;
+using Practice.E2E.Tests.Browsing;
+
+namespace Practice.E2E.Tests;
+
+/// <summary>
+/// The pictures of the documentation, written into the folder named in PRACTICE_SCREENSHOTS. Run by hand: see
+/// DEVELOPERS.md.
+/// </summary>
+[Collection(AppCollection.Name)]
+public sealed class Pictures(AppFixture app)
+{
+    private static readonly (string Name, Look Look)[] Looks =
+    [
+        ("desktop-light", Look.Desktop),
+        ("desktop-dark", Look.Desktop with { Scheme = ColorScheme.Dark }),
+        ("phone-light", Look.Phone),
+    ];
+
+    [Fact(Explicit = true)]
+    public async Task Of_every_screen()
+    {
+        var folder = Environment.GetEnvironmentVariable("PRACTICE_SCREENSHOTS");
+        Assert.False(string.IsNullOrEmpty(folder), "Name the folder in PRACTICE_SCREENSHOTS.");
+        var places = await app.DemoClient();
+        foreach (var (name, look) in Looks)
+        {
+            await using var visit = await app.Practitioner(look);
+            foreach (var screen in Screens.Inside)
+            {
+                await visit.Go(Screens.Address(screen, places));
+                await visit.Page.EvaluateAsync("document.fonts.ready");
+                await visit.Page.ScreenshotAsync(
+                    new() { Path = Path.Combine(folder, $"{screen}-{name}.png") }
+                );
+            }
+        }
+    }
+}
