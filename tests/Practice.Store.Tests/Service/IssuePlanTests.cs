@@ -8,6 +8,7 @@ using Practice.Domain.Screening.Questions;
 using Practice.Service.Clients;
 using Practice.Service.Plans;
 using Practice.Service.Screening;
+using Practice.TestSupport;
 
 namespace Practice.Store.Tests.Service;
 

@@ -19,9 +19,8 @@ using Practice.Service.Plans;
 using Practice.Service.Races;
 using Practice.Service.Screening;
 using Practice.Store.Practices;
-using Practice.TestSupport;
 
-namespace Practice.Store.Tests.Service;
+namespace Practice.TestSupport;
 
 /// <summary>A practice on a database of its own, with the tasks on top and a clock that stands still.</summary>
 public sealed class TestPractice(PostgresServer server) : IAsyncLifetime
@@ -34,6 +33,9 @@ public sealed class TestPractice(PostgresServer server) : IAsyncLifetime
     public Desk Practitioner { get; private set; } = null!;
 
     public Desk Assistant => Practitioner with { Role = StaffRole.Assistant };
+
+    /// <summary>The tasks and all behind them.</summary>
+    public IServiceProvider Services => _services!;
 
     public T Get<T>()
         where T : class => _services!.GetRequiredService<T>();

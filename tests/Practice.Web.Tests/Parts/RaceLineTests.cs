@@ -1,0 +1,93 @@
+using Bunit;
+using NodaTime;
+using Practice.Domain.Races;
+using Practice.Web.Parts.Plots;
+
+namespace Practice.Web.Tests.Parts;
+
+public class RaceLineTests : BunitContext
+{
+    private static readonly LocalDateTime Start = new(2026, 10, 4, 9, 30);
+    private static readonly LocalDateTime WeeksBefore = new(2026, 9, 1, 9, 0);
+
+    [Fact]
+    public void It_names_every_station_on_level_and_upright_line()
+    {
+        var line = Draw(WeeksBefore);
+        string[] names =
+        [
+            "Today",
+            "Rehearsal weeks",
+            "Low-residue shift",
+            "Loading window",
+            "Race morning",
+            "Start",
+            "Finish",
+        ];
+        Assert.Equal(names, line.FindAll(".level strong").Select(s => s.TextContent));
+        Assert.Equal(names, line.FindAll(".upright strong").Select(s => s.TextContent));
+    }
+
+    [Fact]
+    public async Task Choosing_a_place_opens_it()
+    {
+        var opened = new List<RaceLinePlace>();
+        var line = Draw(WeeksBefore, opened.Add);
+        await line.Find(".level .loading").ClickAsync();
+        await line.Find(".upright .racemorning button").ClickAsync();
+        Assert.Equal([RaceLinePlace.Loading, RaceLinePlace.RaceMorning], opened);
+    }
+
+    [Fact]
+    public void What_is_behind_is_said_to_be_past()
+    {
+        var line = Draw(new LocalDateTime(2026, 10, 2, 8, 0));
+        Assert.Contains(
+            "Rehearsal weeks, Sun 6 Sep to Sun 20 Sep, past",
+            line.Find(".unseen").TextContent,
+            StringComparison.Ordinal
+        );
+        Assert.Empty(line.FindAll(".level .rehearsal"));
+    }
+
+    [Fact]
+    public void Time_runs_from_left_to_right_and_the_last_days_get_the_room()
+    {
+        var scale = new RaceLineScale(WeeksBefore, Start.PlusHours(4));
+        var places = Enumerable
+            .Range(0, 33)
+            .Select(d => scale.At(WeeksBefore.PlusDays(d)))
+            .ToList();
+        Assert.Equal(places.Order(), places);
+        Assert.Equal(0, places[0]);
+        Assert.Equal(100, scale.At(Start.PlusHours(4)));
+        // two days of thirty-three would be 6 % on an even scale
+        Assert.InRange(scale.At(Start) - scale.At(Start.PlusDays(-2)), 25, 60);
+    }
+
+    [Fact]
+    public void Rehearsal_weeks_lie_four_to_two_weeks_before_the_race()
+    {
+        var calendar = new RaceCalendar(Start);
+        Assert.Equal(new LocalDate(2026, 9, 6), calendar.RehearseFrom);
+        Assert.Equal(new LocalDate(2026, 9, 20), calendar.RehearseTo);
+    }
+
+    private IRenderedComponent<RaceLine> Draw(
+        LocalDateTime now,
+        Action<RaceLinePlace>? open = null
+    ) =>
+        Render<RaceLine>(p =>
+            p.Add(
+                    l => l.Stations,
+                    RaceLineStation.Of(
+                        now,
+                        new RaceCalendar(Start),
+                        Start.PlusHours(-39),
+                        Duration.FromHours(3.5)
+                    )
+                )
+                .Add(l => l.Now, now)
+                .Add(l => l.OnOpen, open ?? (_ => { }))
+        );
+}
