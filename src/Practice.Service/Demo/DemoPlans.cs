@@ -1,5 +1,6 @@
 using System.Threading.Channels;
 using Microsoft.Extensions.Hosting;
+using Practice.Domain.Caseload;
 using Practice.Domain.Plans;
 using Practice.Service.Desks;
 using Practice.Service.Plans;
@@ -12,7 +13,13 @@ internal sealed record DemoPlanOrder(Desk Desk, Guid RaceId, DemoClient Client);
 /// <summary>
 /// Makes the demo practice's plans behind the first page: real plans from the real planner take a second or two each.
 /// </summary>
-public sealed class DemoPlans(DraftPlan draft, OpenPlan open, IssuePlan issue) : BackgroundService
+public sealed class DemoPlans(
+    DraftPlan draft,
+    OpenPlan open,
+    Kitchen kitchen,
+    SaveDraft save,
+    IssuePlan issue
+) : BackgroundService
 {
     private readonly Channel<DemoPlanOrder> _orders = Channel.CreateUnbounded<DemoPlanOrder>();
 
@@ -27,19 +34,20 @@ public sealed class DemoPlans(DraftPlan draft, OpenPlan open, IssuePlan issue) :
 
     private async Task Make(DemoPlanOrder order, CancellationToken cancel)
     {
-        var outcome = await draft.Run(
-            order.Desk,
-            order.RaceId,
-            order.Client.Choices,
-            MenuStyle.Vary,
-            progress: null,
-            cancel
-        );
+        var (desk, race, client) = order;
         if (
-            order.Client.Plan == DemoPlan.Issued
-            && outcome is Drafted { VersionId: var id }
-            && await open.Run(order.Desk, id, cancel) is { } file
+            await draft.Run(desk, race, client.Choices, MenuStyle.Vary, cancel)
+                is not Drafted { VersionId: var id }
+            || await open.Run(desk, id, cancel) is not { } file
         )
-            await issue.Run(order.Desk, file.Version, cancel);
+            return;
+        var menu = await kitchen.Build(file, file.Version.Value.Plan, progress: null, cancel);
+        var plan = file.Version.Value.Plan with { Days = menu.Days };
+        if (
+            await save.Run(desk, file.Version, plan, cancel)
+                is Saved<PlanVersion> { Now: var saved }
+            && client.Plan == DemoPlan.Issued
+        )
+            await issue.Run(desk, saved, cancel);
     }
 }

@@ -124,29 +124,12 @@ public sealed class TestPractice(PostgresServer server) : IAsyncLifetime
                 Cancel
             );
 
-    /// <summary>A draft on file, built by the real planner: its first complete menu, since these tests are not about menus.</summary>
+    /// <summary>A draft on file, with the real planner's first menu.</summary>
     public async Task<PlanFile> NewDraft(Guid raceId)
     {
-        using var enough = new CancellationTokenSource();
         var outcome = await Get<DraftPlan>()
-            .Run(
-                Practitioner,
-                raceId,
-                new LoadingChoices(),
-                MenuStyle.Vary,
-                new UntilComplete(enough),
-                enough.Token
-            );
+            .Run(Practitioner, raceId, new LoadingChoices(), MenuStyle.Vary, Cancel);
         return await Open(Assert.IsType<Drafted>(outcome).VersionId);
-    }
-
-    private sealed class UntilComplete(CancellationTokenSource enough) : IProgress<MenuProgress>
-    {
-        public void Report(MenuProgress value)
-        {
-            if (value.Days is not null)
-                enough.Cancel();
-        }
     }
 
     public async Task<PlanFile> Open(Guid versionId) =>

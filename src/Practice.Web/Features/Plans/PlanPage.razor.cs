@@ -39,6 +39,10 @@ public sealed partial class PlanPage
     [Parameter]
     public Guid Id { get; set; }
 
+    /// <summary>Whether a draft just begun shall be improved at once, before the practitioner's eyes.</summary>
+    [SupplyParameterFromQuery]
+    public bool Improve { get; set; }
+
     [Inject]
     internal OpenPlan OpenPlan { get; set; } = null!;
 
@@ -59,6 +63,9 @@ public sealed partial class PlanPage
 
     private RaceWeekPlan Plan => history.Present;
 
+    /// <summary>What stands on the bench: while a menu is being improved, the best so far.</summary>
+    private RaceWeekPlan Shown => building?.Days is { } better ? Plan with { Days = better } : Plan;
+
     private bool IsDraft => file!.Version.Value.Status == PlanStatus.Draft;
 
     private bool IsBusy => isWorking || building is not null;
@@ -75,6 +82,16 @@ public sealed partial class PlanPage
         (saving, savedAt) = (SaveStanding.Saved, null);
         (refusal, theirs, changes, conflicts, explained) = (null, null, null, [], false);
         Check();
+        if (Improve && IsDraft && RendererInfo.IsInteractive)
+            await ImproveNow();
+    }
+
+    private async Task ImproveNow()
+    {
+        Improve = false;
+        StateHasChanged();
+        await Rebuild();
+        Navigation.NavigateTo($"/plans/{Id}", replace: true);
     }
 
     private Task Edit(Func<RaceWeekPlan, RaceWeekPlan> edit)
@@ -175,6 +192,8 @@ public sealed partial class PlanPage
         });
         var menu = await Kitchen.Build(file!, Plan, progress, build.Token);
         building = null;
+        if (Leaving.IsCancellationRequested)
+            return;
         await Edit(p => p with { Days = menu.Days });
     }
 

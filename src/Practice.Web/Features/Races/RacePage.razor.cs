@@ -18,7 +18,6 @@ public sealed partial class RacePage
     private LocalDateTime now;
     private IReadOnlyList<RaceLineStation> stations = [];
     private CancellationTokenSource? building;
-    private MenuProgress? progress;
     private string? refusal;
 
     /// <summary>Key of the race.</summary>
@@ -81,16 +80,8 @@ public sealed partial class RacePage
     private async Task Build()
     {
         building = CancellationTokenSource.CreateLinkedTokenSource(Leaving);
-        progress = null;
         refusal = null;
-        var outcome = await DraftPlan.Run(
-            Desk,
-            Id,
-            file!.Choices,
-            style,
-            new Progress<MenuProgress>(Show),
-            building.Token
-        );
+        var outcome = await DraftPlan.Run(Desk, Id, file!.Choices, style, building.Token);
         building.Dispose();
         building = null;
         if (Leaving.IsCancellationRequested)
@@ -98,7 +89,7 @@ public sealed partial class RacePage
         switch (outcome)
         {
             case Drafted drafted:
-                Navigation.NavigateTo($"/plans/{drafted.VersionId}");
+                Navigation.NavigateTo($"/plans/{drafted.VersionId}?improve=true");
                 break;
             case DraftHeld held:
                 refusal = $"Not even a draft may be built: {held.Hold.Title}. {held.Hold.Reason}";
@@ -112,12 +103,6 @@ public sealed partial class RacePage
                 isMissing = true;
                 break;
         }
-    }
-
-    private void Show(MenuProgress reached)
-    {
-        progress = reached;
-        StateHasChanged();
     }
 
     private void ToScreening() =>
