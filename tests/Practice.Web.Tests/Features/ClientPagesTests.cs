@@ -1,0 +1,158 @@
+using Bunit;
+using Bunit.TestDoubles;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
+using Practice.Domain.Clients;
+using Practice.Domain.Foods;
+using Practice.Service.Clients;
+using Practice.TestSupport;
+using Practice.Web.Features.Clients;
+using Practice.Web.Features.Clients.Details;
+using Practice.Web.Shell;
+
+namespace Practice.Web.Tests.Features;
+
+[Collection(DeskCollection.Name)]
+public class ClientPagesTests(TestPractice practice)
+    : DeskContext(practice),
+        IClassFixture<TestPractice>
+{
+    private NavigationManager Navigation => Services.GetRequiredService<NavigationManager>();
+
+    [Fact]
+    public async Task Searching_stands_in_the_address_and_finds_as_she_types()
+    {
+        await Practice.NewClient();
+        var page = Open<ClientsPage>();
+        page.WaitForElement("li strong");
+
+        page.Find("input[type=search]").Input("nobody of that name");
+        Assert.EndsWith("?q=nobody%20of%20that%20name", Navigation.Uri, StringComparison.Ordinal);
+        page.Render();
+        page.WaitForAssertion(() =>
+            Assert.Contains("Nobody matches", page.Markup, StringComparison.Ordinal)
+        );
+
+        page.Find("input[type=search]").Input("exam");
+        page.Render();
+        page.WaitForAssertion(() =>
+            Assert.Equal("Ines Example", page.Find("li strong").TextContent)
+        );
+    }
+
+    [Fact]
+    public async Task A_form_that_cannot_be_read_says_so_beside_the_field_and_keeps_what_was_typed()
+    {
+        var page = Open<NewClientPage>();
+        page.Find("#given").Change("Ada");
+        page.Find("#height").Change("17");
+        page.Find("#result-time").Change("half past one");
+        await page.Find("form").SubmitAsync();
+
+        Assert.Equal("Ada", page.Find("#given").GetAttribute("value"));
+        Assert.Equal("17", page.Find("#height").GetAttribute("value"));
+        string Beside(string id) => page.Find($".field:has(#{id}) .validation-message").TextContent;
+        Assert.Equal("This is needed.", Beside("family"));
+        Assert.Equal("Between 100 and 230 cm.", Beside("height"));
+        Assert.Contains("1:41:00", Beside("result-time"), StringComparison.Ordinal);
+        Assert.Contains("invalid", page.Find("#height").ClassList);
+    }
+
+    [Fact]
+    public async Task A_new_client_is_on_file_with_allergies_and_goes_on_to_screening()
+    {
+        var page = Open<NewClientPage>();
+        page.Find("#given").Change("Zoë");
+        page.Find("#family").Change("Quint");
+        page.Find("#born").Change("1991-02-03");
+        page.Find("#sex").Change("Female");
+        page.Find("#height").Change("168");
+        page.Find("#mass").Change("61.5");
+        page.FindAll(".tick")
+            .Single(t => t.TextContent.Trim() == "Peanuts")
+            .QuerySelector("input")!
+            .Change(true);
+        await page.Find("form").SubmitAsync();
+
+        page.WaitForAssertion(() =>
+            Assert.EndsWith("/screening", Navigation.Uri, StringComparison.Ordinal)
+        );
+        var row = Assert.Single(
+            await Practice.Get<FindClients>().Run(Practice.Practitioner, "Quint", Cancel)
+        );
+        var file = await Practice
+            .Get<OpenClient>()
+            .Run(Practice.Practitioner, row.ClientId, Cancel);
+        var client = file!.Client.Value;
+        Assert.Equal([Allergen.Peanuts], client.Diet.Allergies);
+        Assert.Equal(61.5m, client.LatestMass!.Mass.Kilograms);
+        Assert.Equal(Sex.Female, client.Physique.Sex);
+    }
+
+    [Fact]
+    public async Task What_somebody_else_saved_meanwhile_is_shown_and_not_overwritten()
+    {
+        var id = await Practice.NewClient();
+        var page = Open<DetailsPage>(p => p.Add(d => d.Id, id));
+        page.WaitForElement("#height").Change("171");
+
+        var file = await Practice.Get<OpenClient>().Run(Practice.Practitioner, id, Cancel);
+        await Practice
+            .Get<ReviseClient>()
+            .Run(
+                Practice.Practitioner,
+                file!.Client,
+                ClientDetails.Of(file.Client.Value) with
+                {
+                    Notes = "Rang on Monday",
+                },
+                Cancel
+            );
+        await page.Find("form").SubmitAsync();
+
+        page.WaitForElement("[role=alert] table");
+        var rows = page.FindAll("tbody th").Select(t => t.TextContent);
+        Assert.Equal(["Height", "Notes"], rows);
+        Assert.Contains("Rang on Monday", page.Find("tbody").TextContent, StringComparison.Ordinal);
+
+        await page.FindAll("button")
+            .Single(b => b.TextContent == "Take what is on file")
+            .ClickAsync();
+        Assert.Equal("Rang on Monday", page.Find("#notes").GetAttribute("value"));
+        Assert.Equal("170", page.Find("#height").GetAttribute("value"));
+    }
+
+    [Fact]
+    public void A_client_who_is_not_there_is_said_not_to_be()
+    {
+        var page = Open<ClientPage>(p => p.Add(c => c.Id, Guid.CreateVersion7()));
+        page.WaitForAssertion(() =>
+            Assert.Contains("no such page", page.Markup, StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public async Task Another_practices_client_is_not_there_either()
+    {
+        var id = await Practice.NewClient();
+        var others = await Practice.FoundPractice("Another practice");
+        var page = Open<ClientPage>(p => p.Add(c => c.Id, id), others);
+        page.WaitForAssertion(() => Assert.Single(page.FindComponents<NotFoundPage>()));
+    }
+
+    [Fact]
+    public async Task A_weighing_joins_the_log_and_the_plot()
+    {
+        var id = await Practice.NewClient();
+        var page = Open<ClientPage>(p => p.Add(c => c.Id, id));
+        page.WaitForElement("#weigh-kg").Change("69.2");
+        await page.Find("form").SubmitAsync();
+        page.WaitForAssertion(() =>
+            Assert.Contains(
+                "69.2 kg on 1 Apr 2027, down 0.8 kg",
+                page.Markup,
+                StringComparison.Ordinal
+            )
+        );
+    }
+}

@@ -1,0 +1,46 @@
+using Bunit;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
+using MudBlazor.Services;
+using Practice.Service.Desks;
+using Practice.Service.Plans;
+using Practice.TestSupport;
+using Practice.Web.Features.Plans;
+
+namespace Practice.Web.Tests.Features;
+
+/// <summary>Pages over the real tasks and a real database, as somebody at the desk sees them.</summary>
+public abstract class DeskContext : BunitContext
+{
+    protected DeskContext(TestPractice practice)
+    {
+        ArgumentNullException.ThrowIfNull(practice);
+        Practice = practice;
+        Services.AddMudServices();
+        Services.AddSingleton(
+            new PlanLife(
+                practice.Get<IssuePlan>(),
+                practice.Get<BeginVersion>(),
+                practice.Get<WithdrawPlan>()
+            )
+        );
+        Services.AddFallbackServiceProvider(practice.Services);
+        JSInterop.Mode = JSRuntimeMode.Loose;
+    }
+
+    protected TestPractice Practice { get; }
+
+    protected static CancellationToken Cancel => Xunit.TestContext.Current.CancellationToken;
+
+    /// <summary>Opens a page for a desk; the practitioner's unless told otherwise.</summary>
+    protected IRenderedComponent<TPage> Open<TPage>(
+        Action<ComponentParameterCollectionBuilder<TPage>>? parameters = null,
+        Desk? desk = null
+    )
+        where TPage : IComponent =>
+        Render<TPage>(p =>
+        {
+            p.AddCascadingValue(desk ?? Practice.Practitioner);
+            parameters?.Invoke(p);
+        });
+}
