@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -19,9 +20,16 @@ public sealed class Workbench(IPage page)
     private ILocator Choice => page.GetByRole(AriaRole.Dialog, new() { Name = "Instead of" });
 
     /// <summary>Waits for the plan that is being built.</summary>
-    public Task Appears() =>
-        Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Loading plan", Level = 1 }))
+    /// <summary>The first complete menu stands, and its improvement has come to its end.</summary>
+    public async Task Appears()
+    {
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Loading plan", Level = 1 }))
             .ToBeVisibleAsync(new() { Timeout = BuildingMs });
+        await Expect(page)
+            .ToHaveURLAsync(new Regex("/plans/[0-9a-f-]+$"), new() { Timeout = BuildingMs });
+        await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Building the plan" }))
+            .ToHaveCountAsync(0, new() { Timeout = BuildingMs });
+    }
 
     public Task<PlanOnScreen> Read() => PlanOnScreen.Read(page);
 
