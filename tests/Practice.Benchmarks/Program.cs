@@ -1,37 +1,37 @@
-using System.Diagnostics;
+using System.Globalization;
+using BenchmarkDotNet.Running;
 using Practice.Benchmarks;
 using Practice.Planner;
 
-var from = int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture);
-var to = int.Parse(args[2], System.Globalization.CultureInfo.InvariantCulture);
-var planner = new MenuPlanner();
-for (var seed = from; seed <= to; seed++)
+// planner [clients]       speed and quality of menus on made-up clients, as a table
+// bound [clients]         how far menus are from what column generation proves to be the best possible
+// menus [from] [to]       menus of made-up clients, to be read
+// handouts                papers, by BenchmarkDotNet
+switch (args.FirstOrDefault())
 {
-    var client = GeneratedClients.Of(seed);
-    var watch = Stopwatch.StartNew();
-    var trace = new List<string>();
-    var result = planner.Build(
-        client.Request,
-        new Now(p =>
+    case "planner":
+        PlannerBenchmark.Run(Number(1, 60));
+        return 0;
+    case "bound":
+        BoundBenchmark.Run(Number(1, 10));
+        return 0;
+    case "menus":
+        foreach (var seed in Enumerable.Range(Number(1, 1), Number(2, 3) - Number(1, 1) + 1))
         {
-            if (p.Days is not null)
-                trace.Add($"{watch.Elapsed.TotalSeconds:0.00}:{p.Cost:0}");
-        }),
-        default
-    );
-    Console.WriteLine(
-        $"{client}\n cost {result.Cost:0} in {watch.Elapsed.TotalSeconds:0.00} s; {string.Join(" ", trace.Take(1).Concat(trace.TakeLast(3)))} ({trace.Count})"
-    );
-    if (args[0] == "show")
-        Console.WriteLine(MenuText.Of(result));
-    else
-        foreach (var s in result.Shortfalls)
-            Console.WriteLine("   ! " + s.Text);
+            var client = GeneratedClients.Of(seed);
+            Console.WriteLine(client);
+            Console.WriteLine(MenuText.Of(new MenuPlanner().Build(client.Request, null, default)));
+        }
+        return 0;
+    case "handouts":
+        BenchmarkRunner.Run<HandoutBenchmark>();
+        return 0;
+    default:
+        Console.Error.WriteLine(
+            "planner [clients] | bound [clients] | menus [from] [to] | handouts"
+        );
+        return 1;
 }
-return 0;
 
-sealed class Now(Action<Practice.Domain.Plans.MenuProgress> act)
-    : IProgress<Practice.Domain.Plans.MenuProgress>
-{
-    public void Report(Practice.Domain.Plans.MenuProgress value) => act(value);
-}
+int Number(int place, int otherwise) =>
+    args.Length > place ? int.Parse(args[place], CultureInfo.InvariantCulture) : otherwise;

@@ -19,9 +19,13 @@ internal static class MenuCheck
     public static ImmutableArray<Shortfall> Of(MenuRequest request)
     {
         var found = ImmutableArray.CreateBuilder<Shortfall>();
+        var sugary = request
+            .Foods.Where(f => f.Is(FoodTraits.Sugary))
+            .Select(f => f.Id)
+            .ToHashSet();
         foreach (var day in request.Days)
         {
-            found.AddRange(OfDay(day));
+            found.AddRange(OfDay(day, sugary));
             foreach (var occasion in day.Occasions)
                 found.AddRange(OfOccasion(day, occasion));
         }
@@ -46,7 +50,7 @@ internal static class MenuCheck
             );
     }
 
-    private static IEnumerable<Shortfall> OfDay(PlanDay day)
+    private static IEnumerable<Shortfall> OfDay(PlanDay day, HashSet<string> sugary)
     {
         var (limits, totals) = (day.Limits, day.Totals);
         var aim = limits.CarbohydrateAimG;
@@ -68,6 +72,12 @@ internal static class MenuCheck
                 p => p.IsLiquid,
                 limits.DrinksShareMin,
                 limits.DrinksShareMax
+            ),
+            .. Share(
+                LimitKind.SugaryShare,
+                p => sugary.Contains(p.FoodId),
+                0,
+                limits.SugaryShareMax
             ),
             .. Band(
                 LimitKind.Sodium,

@@ -126,12 +126,6 @@ internal static class MealPatterns
             [One(Cereal, 0.6), One(Milk), Maybe(Fruit), Maybe(Drink)]
         ),
         new("Pancakes with syrup", Snack, Cost: 4, [One(Pancake, 0.6), One(Syrup), Maybe(Drink)]),
-        new(
-            "Savoury cakes with a dip",
-            Snack,
-            Cost: 4,
-            [One(SavouryCake, 0.6), One(Dip), Maybe(Drink)]
-        ),
         // lunch and evening meal
         new(
             "Pasta",

@@ -16,6 +16,11 @@ internal static class PairBans
     public static ImmutableArray<PairBan> All { get; } =
     [
         new(
+            "egg goes with rice, noodles and potatoes, not with pasta",
+            Family("egg"),
+            Is(MealRole.Pasta)
+        ),
+        new(
             "a meat or fish sauce is the meal's protein already",
             HeartySauce,
             Is(MealRole.Protein)

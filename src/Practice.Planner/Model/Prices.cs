@@ -37,6 +37,7 @@ internal static class Prices
     public const long NoProteinFood = 6000;
     public const long FibreHundredth = 1;
     public const long SecondDrink = 800;
+    public const long NothingFreshAtBreakfast = 1500;
     public const long Whim = 800;
 
     // kinds of food
@@ -56,7 +57,7 @@ internal static class Prices
     public const long LastResort = 5500;
 
     // tastes
-    public const long BoundToAKitchen = 500;
+    public const long LessUsual = 1200;
     public const long Liked = 3000;
     public const long Tolerated = 1500;
     public const long Suspect = 20_000;

@@ -59,7 +59,7 @@ internal static class MenuBuild
         return new Improvement(model, ValuesOf(model, annealing.Picked));
     }
 
-    private static long[] ValuesOf(MenuModel model, IEnumerable<Meal> meals)
+    public static long[] ValuesOf(MenuModel model, IEnumerable<Meal> meals)
     {
         var values = new long[model.Variables.Count];
         foreach (var (variable, value) in meals.SelectMany(m => m.Values))

@@ -36,7 +36,8 @@ internal sealed class PartialModel
     public PartialModel(MenuModel menu, long[] values, IEnumerable<Row> rows)
         : this(menu, values, [.. menu.Plates.Select(p => p.Index)], rows, null, false) { }
 
-    private PartialModel(
+    /// <summary>Some plates of a menu, judged by other rows and other costs.</summary>
+    public PartialModel(
         MenuModel menu,
         long[] values,
         IReadOnlyCollection<int> freePlates,

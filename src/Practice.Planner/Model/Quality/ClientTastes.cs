@@ -36,8 +36,8 @@ internal sealed class ClientTastes
             price += Prices.StandInNotWanted;
         if (food.Is(FoodTraits.HighResidue) && !isTolerated)
             price += Prices.HighResidue;
-        if (Cuisines.Of(food) is not null && !isLiked && !isTolerated)
-            price += Prices.BoundToAKitchen;
+        if (!Everyday.Is(food) && !isLiked && !isTolerated)
+            price += Prices.LessUsual;
         return price;
     }
 

@@ -33,6 +33,14 @@ internal static class PlateWishes
             Prices.SecondDrink,
             "one drink is enough"
         );
+        if (plate.Kind == OccasionKind.Breakfast)
+            model.Prefer(
+                Sum.OfPresence(plate, c => c.Role is MealRole.Drink or MealRole.Fruit),
+                1,
+                Row.Unbounded,
+                Prices.NothingFreshAtBreakfast,
+                "a drink or fruit at breakfast"
+            );
         if (Helpings.IsMain(plate.Kind))
             model.Prefer(
                 Sum.OfPresence(plate, c => MealParts.IsProteinFood(c.Item)),
