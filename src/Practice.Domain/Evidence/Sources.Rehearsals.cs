@@ -106,4 +106,15 @@ public static partial class Sources
             "own-proposal-steps",
             "Drinks' share up by 10 points to at most 50 %; fibre down to 10 g; a seventh sitting, else a sitting's weight down by 15 %."
         );
+
+    /// <summary>Two weeks of running with 90 g/h: less gut discomfort, better run.</summary>
+    public static Source Miall2018 { get; } =
+        Published("miall-2018", "Miall et al. 2018. Scand J Med Sci Sports 28:630-640 (abstract).");
+
+    /// <summary>Steps of fuelling on the run.</summary>
+    public static Source RunFuelSteps { get; } =
+        Own(
+            "own-run-fuel-steps",
+            "10 g/h more after a clean session, to 90 g/h; hold at scores of 3 and 4; 15 g/h less from 5 on."
+        );
 }

@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+using Practice.Domain.Evidence;
+using Practice.Domain.Plans;
+using Practice.Domain.Quantities;
+using Practice.Domain.Screening;
+
+namespace Practice.Domain.Rehearsals;
+
+/// <summary>What is known when changes are proposed.</summary>
+public sealed record ProposalCase
+{
+    /// <summary>The rehearsal that was read; where the practitioner's verdict differs, with hers.</summary>
+    public required RehearsalReview Latest { get; init; }
+
+    /// <summary>Earlier rehearsals for the same race, in any order.</summary>
+    public ImmutableArray<RehearsalReview> Earlier { get; init; } = [];
+
+    /// <summary>The plan to change.</summary>
+    public required RaceWeekPlan Plan { get; init; }
+
+    /// <summary>What all trials say about foods.</summary>
+    public required SuspectFoods Suspects { get; init; }
+
+    /// <summary>What screening forbids.</summary>
+    public Adjustments Adjustments { get; init; } = Adjustments.None;
+
+    internal NextRehearsal Again =>
+        new(Latest.Details.Kind, Latest.Details.RunOn.PlusDays(RehearsalCalendar.Apart));
+}
+
+/// <summary>
+/// Proposes changes after a rehearsal, the one to take first. Escalation and stop rules are habits of the trade; how far
+/// a step goes is our own rule. Nothing is proposed after a warning sign: that is for a doctor.
+/// </summary>
+public static class Proposals
+{
+    /// <summary>The proposals, the one to take first; empty when the plan should stay as it is.</summary>
+    public static ImmutableArray<Proposal> For(ProposalCase rehearsed)
+    {
+        ArgumentNullException.ThrowIfNull(rehearsed);
+        var latest = rehearsed.Latest;
+        if (!latest.Feedback.WarningSigns.IsEmpty)
+            return [];
+        return latest.Verdict switch
+        {
+            TrialVerdict.Pass => [.. AfterAClean(rehearsed)],
+            TrialVerdict.Adapt => [.. AfterTrouble(rehearsed)],
+            _ => [.. AfterAFail(rehearsed)],
+        };
+    }
+
+    // a full rehearsal that was eaten and sat well is kept, not improved
+    private static IEnumerable<Proposal> AfterAClean(ProposalCase rehearsed)
+    {
+        var latest = rehearsed.Latest;
+        if (latest.Compliance is Compliance.Partly or Compliance.NotLoaded)
+            return EasierToEat.For(rehearsed, "It sat well, but not all of it was eaten.");
+        return latest.Details.Kind == RehearsalKind.Partial ? [GoToFull(rehearsed)] : [];
+    }
+
+    private static IEnumerable<Proposal> AfterTrouble(ProposalCase rehearsed) =>
+        [.. LowerGutOnce(rehearsed), .. FoodChange.For(rehearsed), .. GutRelief.For(rehearsed)];
+
+    private static IEnumerable<Proposal> AfterAFail(ProposalCase rehearsed)
+    {
+        var food = FoodChange.For(rehearsed).ToList();
+        var likely = rehearsed.Suspects.Groups.Any(g => g.Foods[0].Label == SuspectLabel.Likely);
+        var step = TargetStep.Back(rehearsed);
+        return
+        [
+            .. LowerGutOnce(rehearsed),
+            .. likely ? food : [],
+            .. rehearsed.Latest.Details.Kind == RehearsalKind.Full ? step : [],
+            .. likely ? [] : food,
+            .. GutRelief.For(rehearsed),
+            .. rehearsed.Latest.Details.Kind == RehearsalKind.Full ? [] : step,
+        ];
+    }
+
+    private static Proposal GoToFull(ProposalCase rehearsed) =>
+        new(
+            "go-to-full",
+            null,
+            rehearsed.Again with
+            {
+                Kind = RehearsalKind.Full,
+            },
+            "Go on to the full rehearsal",
+            "The partial rehearsal was eaten and sat well.",
+            [Sources.Escalation]
+        );
+
+    // lower scores repeat poorly (Gaskell 2019): one such trial alone changes nothing
+    private static IEnumerable<Proposal> LowerGutOnce(ProposalCase rehearsed)
+    {
+        var latest = rehearsed.Latest;
+        var stopped = latest.Feedback.Vomited || latest.Feedback.Run is { StoppedByGut: true };
+        if (
+            !stopped
+            && latest.Symptoms.OnlyLowerReaches(Noticed)
+            && !rehearsed.Earlier.Any(r => r.Symptoms.OnlyLowerReaches(Noticed))
+        )
+            yield return new(
+                "repeat-unchanged",
+                null,
+                rehearsed.Again,
+                "Repeat it unchanged",
+                "Only the lower gut was in trouble, and its scores repeat poorly: see whether it comes again.",
+                [Sources.Gaskell2019]
+            );
+    }
+
+    /// <summary>The first score that asks for a change.</summary>
+    private const int Noticed = 3;
+
+    internal static string Rate(decimal gPerKg) => $"{Rounding.Shown(gPerKg, 1)} g/kg";
+}
