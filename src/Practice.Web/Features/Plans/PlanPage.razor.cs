@@ -72,7 +72,11 @@ public sealed partial class PlanPage
 
     private string ScreeningAddress => $"/clients/{file!.Client.Id}/screening";
 
-    protected override async Task OnParametersSetAsync()
+    /// <summary>Only another version is opened anew: what was undone and done here must outlive a change of address.</summary>
+    protected override Task OnParametersSetAsync() =>
+        file?.Version.Value.Id == Id ? Task.CompletedTask : Open();
+
+    private async Task Open()
     {
         file = await OpenPlan.Run(Desk, Id, Leaving);
         isMissing = file is null;
@@ -82,13 +86,8 @@ public sealed partial class PlanPage
         (saving, savedAt) = (SaveStanding.Saved, null);
         (refusal, theirs, changes, conflicts, explained) = (null, null, null, [], false);
         Check();
-        if (Improve && IsDraft && RendererInfo.IsInteractive)
-            await ImproveNow();
-    }
-
-    private async Task ImproveNow()
-    {
-        Improve = false;
+        if (!Improve || !IsDraft)
+            return;
         StateHasChanged();
         await Rebuild();
         Navigation.NavigateTo($"/plans/{Id}", replace: true);
@@ -187,7 +186,11 @@ public sealed partial class PlanPage
         {
             if (building is null)
                 return;
-            building = p;
+            // a word of progress brings days only when they are better than those before
+            building = p with
+            {
+                Days = p.Days ?? building.Days,
+            };
             _ = InvokeAsync(StateHasChanged);
         });
         var menu = await Kitchen.Build(file!, Plan, progress, build.Token);
@@ -254,7 +257,7 @@ public sealed partial class PlanPage
         {
             refusal = IssueWords.Of(await Life.Issue.Run(Desk, file!.Version, Leaving));
             if (refusal is null)
-                await OnParametersSetAsync();
+                await Open();
         }
         finally
         {
@@ -271,7 +274,7 @@ public sealed partial class PlanPage
     private async Task Withdraw()
     {
         await Life.Withdraw.Run(Desk, Id, "Withdrawn by hand", Leaving);
-        await OnParametersSetAsync();
+        await Open();
     }
 
     protected override void Dispose(bool disposing)
