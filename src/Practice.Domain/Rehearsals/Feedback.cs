@@ -61,6 +61,7 @@ public sealed record Feedback
         && FluidMl is null or (>= 0 and <= 10_000)
         && UrineColour is null or (>= 1 and <= 8)
         && SleepHours is null or (>= 0 and <= 24)
+        && Occasions.SelectMany(o => o.Portions).All(p => p.Part is >= 0 and <= 4)
         && Run is null or { IsPlausible: true };
 }
 

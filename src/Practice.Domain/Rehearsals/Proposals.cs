@@ -65,15 +65,13 @@ public static class Proposals
     {
         var food = FoodChange.For(rehearsed).ToList();
         var likely = rehearsed.Suspects.Groups.Any(g => g.Foods[0].Label == SuspectLabel.Likely);
-        var step = TargetStep.Back(rehearsed);
         return
         [
             .. LowerGutOnce(rehearsed),
             .. likely ? food : [],
-            .. rehearsed.Latest.Details.Kind == RehearsalKind.Full ? step : [],
+            .. TargetStep.Back(rehearsed),
             .. likely ? [] : food,
             .. GutRelief.For(rehearsed),
-            .. rehearsed.Latest.Details.Kind == RehearsalKind.Full ? [] : step,
         ];
     }
 

@@ -65,9 +65,13 @@ public sealed record SuspectGroup(
     {
         ArgumentNullException.ThrowIfNull(name);
         var foods = string.Join(", ", Foods.Select(f => name(f.FoodId)));
-        var trials =
-            $"eaten in {Times(Exposures)}, {(WithSymptoms == 0 ? "none" : WithSymptoms.ToString(CultureInfo.InvariantCulture))} of "
-            + $"{(Exposures == 1 ? "it" : "them")} with symptoms";
+        var trials = (Exposures, WithSymptoms) switch
+        {
+            (1, 0) => "eaten in 1 trial, without symptoms",
+            (1, _) => "eaten in 1 trial, with symptoms",
+            (_, 0) => $"eaten in {Count(Exposures)} trials, none of them with symptoms",
+            _ => $"eaten in {Count(Exposures)} trials, {Count(WithSymptoms)} of them with symptoms",
+        };
         var reading = IsInseparable
             ? $"always eaten together, so the trials can not tell them apart: {Percent(AnyChance)} that one of them is a "
                 + $"trigger, {Percent(Foods[0].Chance)} for {name(Foods[0].FoodId)} ({Word(Foods[0].Label)})"
@@ -129,8 +133,7 @@ public sealed record SuspectGroup(
     private static string Percent(double chance) =>
         Math.Round(100 * chance).ToString("0", CultureInfo.InvariantCulture) + " %";
 
-    private static string Times(int trials) =>
-        trials == 1 ? "1 trial" : trials.ToString(CultureInfo.InvariantCulture) + " trials";
+    private static string Count(int trials) => trials.ToString(CultureInfo.InvariantCulture);
 
     private static string Word(SuspectLabel label) =>
         label switch

@@ -3,8 +3,9 @@ using Practice.Domain.Evidence;
 namespace Practice.Domain.Rehearsals;
 
 /// <summary>
-/// Steps the carbohydrate target back: a quarter after a fail; to the last clean amount after two fails at one amount,
-/// even below 10 g/kg. It is never raised above what was planned: what sat well is kept. Common practice.
+/// Steps the carbohydrate target back after a failed full rehearsal: a quarter at first; to the last clean amount after
+/// two fails at one amount, even below 10 g/kg. A failed partial says too little of the whole amount. The target is never
+/// raised: what sat well is kept. Common practice.
 /// </summary>
 internal static class TargetStep
 {
@@ -15,11 +16,12 @@ internal static class TargetStep
 
     public static IEnumerable<Proposal> Back(ProposalCase rehearsed)
     {
-        if (rehearsed.Plan.Targets.CarbohydrateRate.Aim is not { } rate)
+        var latest = rehearsed.Latest;
+        if (latest.Details.Kind != RehearsalKind.Full || latest.PlannedGPerKg == 0)
             return [];
         return LastClean(rehearsed) is { } clean && FailedBefore(rehearsed)
             ? [ToTheLastClean(rehearsed, clean)]
-            : [AQuarter(rehearsed, rate)];
+            : [AQuarter(rehearsed, latest.PlannedGPerKg)];
     }
 
     private static Proposal AQuarter(ProposalCase rehearsed, decimal rate)

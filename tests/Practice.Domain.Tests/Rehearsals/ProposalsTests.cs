@@ -65,6 +65,18 @@ public class ProposalsTests
     }
 
     [Fact]
+    public void A_failed_partial_leaves_the_amount_alone() =>
+        Assert.DoesNotContain(
+            Proposals.For(
+                Clean with
+                {
+                    Latest = Rehearsed(TrialVerdict.Fail, RehearsalKind.Partial),
+                }
+            ),
+            p => p.Change is CarbohydrateStep
+        );
+
+    [Fact]
     public void Two_fails_at_one_amount_go_to_the_last_clean_amount_even_below_ten()
     {
         var clean = Rehearsed(TrialVerdict.Pass, RehearsalKind.Partial) with

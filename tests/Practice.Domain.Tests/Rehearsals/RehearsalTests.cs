@@ -1,4 +1,5 @@
 using NodaTime;
+using Practice.Domain.Foods;
 using Practice.Domain.Rehearsals;
 
 namespace Practice.Domain.Tests.Rehearsals;
@@ -72,6 +73,24 @@ public class RehearsalTests
         );
         Assert.Throws<ArgumentException>(() =>
             Book().Tell(new Feedback { ReceivedAt = Now, UrineColour = 9 })
+        );
+        Assert.Throws<ArgumentException>(() =>
+            Book()
+                .Tell(
+                    new Feedback
+                    {
+                        ReceivedAt = Now,
+                        Occasions =
+                        [
+                            new(
+                                Details.RunOn,
+                                OccasionKind.Lunch,
+                                [new("toast", EatenHow.AnotherAmount, 40)],
+                                []
+                            ),
+                        ],
+                    }
+                )
         );
     }
 
