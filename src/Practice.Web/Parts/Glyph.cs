@@ -29,7 +29,6 @@ public enum Glyph
     Info,
     Download,
     Forward,
-    Down,
     Saved,
     Saving,
     Offline,
@@ -37,7 +36,6 @@ public enum Glyph
     Pencil,
     Send,
     Leave,
-    More,
 }
 
 /// <summary>The strokes of each drawing, on a grid of 24 by 24.</summary>
@@ -78,7 +76,6 @@ public static class Glyphs
         [Glyph.Info] = "M12 20.5a8.5 8.5 0 1 0 0-17 8.5 8.5 0 0 0 0 17zM12 11v5.5M12 7.5v.2",
         [Glyph.Download] = "M12 4v11.5M7 11l5 5 5-5M4.5 20h15",
         [Glyph.Forward] = "M9.5 5.5 16 12l-6.5 6.5",
-        [Glyph.Down] = "M5.5 9.5 12 16l6.5-6.5",
         [Glyph.Saved] = "M12 20.5a8.5 8.5 0 1 0 0-17 8.5 8.5 0 0 0 0 17zM8 12.3l2.8 2.8L16 9.5",
         [Glyph.Saving] = "M20.5 12A8.5 8.5 0 1 1 12 3.5",
         [Glyph.Offline] =
@@ -87,7 +84,6 @@ public static class Glyphs
         [Glyph.Pencil] = "M4.5 19.5l1-4.5L16 4.5l3.5 3.5L9 18.5zM13.5 7l3.5 3.5",
         [Glyph.Send] = "M20.5 3.5 3.5 10.5l6.5 3 3 6.5zM10 13.5l4.5-4.5",
         [Glyph.Leave] = "M14 4.5H5v15h9M10 12h10.5M17 8.5l3.5 3.5-3.5 3.5",
-        [Glyph.More] = "M5.5 12v.1M12 12v.1M18.5 12v.1",
     }.ToFrozenDictionary();
 
     public static string PathOf(Glyph glyph) => Strokes[glyph];

@@ -40,10 +40,10 @@ internal static class ClientLines
                 )
             ),
             new("Kitchen", string.Join(", ", diet.Kitchen.Select(DietWords.Of))),
-            new("Likes", string.Join(", ", DietWords.Names(tastes.Likes))),
-            new("Will not eat", string.Join(", ", DietWords.Names(tastes.Dislikes))),
-            new("Sat well", string.Join(", ", DietWords.Names(tastes.Tolerated))),
-            new("Suspected", string.Join(", ", DietWords.Names(tastes.Suspect))),
+            new("Likes", string.Join(" · ", DietWords.Names(tastes.Likes))),
+            new("Will not eat", string.Join(" · ", DietWords.Names(tastes.Dislikes))),
+            new("Sat well", string.Join(" · ", DietWords.Names(tastes.Tolerated))),
+            new("Suspected", string.Join(" · ", DietWords.Names(tastes.Suspect))),
             new("Kitchen words", DietWords.Of(details.Units)),
             new("Notes", details.Notes),
         ];
