@@ -10,6 +10,9 @@ namespace Practice.E2E.Tests;
 [Collection(AppCollection.Name)]
 public sealed class Pictures(AppFixture app)
 {
+    /// <summary>Whose plan is made last: with it the demo practice stands.</summary>
+    private const string LastDemoClient = "Yusuf Karaca";
+
     private static readonly (string Name, Look Look)[] Looks =
     [
         ("desktop-light", Look.Desktop),
@@ -23,6 +26,8 @@ public sealed class Pictures(AppFixture app)
         var folder = Environment.GetEnvironmentVariable("PRACTICE_SCREENSHOTS");
         Assert.False(string.IsNullOrEmpty(folder), "Name the folder in PRACTICE_SCREENSHOTS.");
         var places = await app.DemoClient();
+        await using (var visit = await app.Practitioner(Look.Desktop))
+            await ClientPlaces.Of(visit, LastDemoClient);
         foreach (var (name, look) in Looks)
         {
             await using var visit = await app.Practitioner(look);

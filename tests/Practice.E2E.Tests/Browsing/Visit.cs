@@ -89,6 +89,8 @@ public sealed class Visit : IAsyncDisposable
             return;
         await Expect(Page.Locator("main[data-live]")).ToBeVisibleAsync();
         await Expect(Page.Locator("main .fetching")).ToHaveCountAsync(0);
+        // long tables fetch their rows once they know their height
+        await Expect(Page.Locator("main tbody:not(:has(td))")).ToHaveCountAsync(0);
     }
 
     /// <summary>Enters the demo practice from the sign-in page.</summary>

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -19,16 +18,16 @@ public sealed class Workbench(IPage page)
 
     private ILocator Choice => page.GetByRole(AriaRole.Dialog, new() { Name = "Instead of" });
 
-    /// <summary>Waits for the plan that is being built.</summary>
-    /// <summary>The first complete menu stands, and its improvement has come to its end.</summary>
+    /// <summary>Waits for the plan that is being built, and until nothing makes it better any more.</summary>
     public async Task Appears()
     {
-        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Loading plan", Level = 1 }))
-            .ToBeVisibleAsync(new() { Timeout = BuildingMs });
-        await Expect(page)
-            .ToHaveURLAsync(new Regex("/plans/[0-9a-f-]+$"), new() { Timeout = BuildingMs });
-        await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Building the plan" }))
-            .ToHaveCountAsync(0, new() { Timeout = BuildingMs });
+        var title = page.GetByRole(AriaRole.Heading, new() { Name = "Loading plan", Level = 1 });
+        await Expect(title).ToBeVisibleAsync(new() { Timeout = BuildingMs });
+        await page.WaitForURLAsync(
+            address => !address.Contains("improve", StringComparison.Ordinal),
+            new() { Timeout = BuildingMs }
+        );
+        await Expect(Button("Build anew")).ToBeEnabledAsync();
     }
 
     public Task<PlanOnScreen> Read() => PlanOnScreen.Read(page);
