@@ -42,7 +42,7 @@ public sealed class AccessibilityTests(AppFixture app)
         await visit.Go((await app.DemoClient()).Plan);
         var page = visit.Page;
 
-        await page.GetByRole(AriaRole.Button, new() { Name = "Carbohydrate, full day" })
+        await page.GetByRole(AriaRole.Button, new() { Name = "Carbohydrate : why?" })
             .First.ClickAsync();
         await Expect(page.GetByRole(AriaRole.Dialog)).ToBeVisibleAsync();
         await FindNothing(visit);

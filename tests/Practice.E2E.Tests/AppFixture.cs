@@ -81,6 +81,7 @@ public sealed class AppFixture(PostgresServer server)
         if (_demoClient is null)
         {
             await using var visit = await Practitioner(Look.Desktop);
+            await ClientPlaces.Of(visit, Screens.NextDemoClient);
             _demoClient = await ClientPlaces.Of(visit, Screens.DemoClient);
         }
         return _demoClient;

@@ -39,7 +39,8 @@ public static class Screens
     /// <summary>A client of the demo practice with a plan in the making: coeliac disease, a race next weekend.</summary>
     public const string DemoClient = "Owen Tregarth";
 
-    public const string SignIn = "sign-in";
+    /// <summary>The demo's plans are made one after the other: when hers is there, nobody works on the one before.</summary>
+    public const string NextDemoClient = "Bethan Morcroft";
 
     private static readonly Dictionary<string, Func<ClientPlaces, string>> Addresses = new()
     {
