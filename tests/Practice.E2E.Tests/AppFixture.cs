@@ -39,12 +39,7 @@ public sealed class AppFixture(PostgresServer server)
             return;
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(
-            new BrowserTypeLaunchOptions
-            {
-                ExecutablePath = program,
-                ChromiumSandbox = false,
-                Args = ["--lang=en-GB"], // date fields go by the browser, not by the visit
-            }
+            new BrowserTypeLaunchOptions { ExecutablePath = program, ChromiumSandbox = false }
         );
     }
 
