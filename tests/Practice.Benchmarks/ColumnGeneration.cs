@@ -149,7 +149,7 @@ internal sealed class ColumnGeneration
 
     private void AddMeal(int plate, Dictionary<int, long> meal)
     {
-        if (!_known.Add($"{plate}:{string.Join(',', meal.Order())}"))
+        if (!_known.Add($"{plate}:{string.Join(',', meal.OrderBy(v => v.Key))}"))
             return;
         var mixed = _master.MakeNumVar(0, 1, "");
         _oneMeal[plate].SetCoefficient(mixed, 1);

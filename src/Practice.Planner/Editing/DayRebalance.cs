@@ -24,12 +24,18 @@ internal static class DayRebalance
         var alone = request with { Days = [request.Days.Single(d => d.Date == date)] };
         var model = MenuModel.ToEdit(alone);
         var present = PresentMenu.ValuesIn(model);
+        var rules = model.Rows.Where(r => r.IsSense || r.IsLink || r.Limit is not null).ToList();
+        var others = model.Rows.Count;
         ChargeForChange(model, present);
+        StayNearTheAim(model);
 
+        // the many small wishes of a fresh menu would only slow the search for the least change
         var whole = new PartialModel(
             model,
             present,
             [.. model.Plates.Select(p => p.Index)],
+            rules.Concat(model.Rows.Skip(others)),
+            model.Costs,
             leavesOutLastResorts: true
         );
         var answer = Solver.Solve(whole.Model, Effort.Day, cancel);
@@ -64,6 +70,18 @@ internal static class DayRebalance
                 if (present[chosen] == 1)
                     model.Charge(chosen, -OtherPattern);
         }
+    }
+
+    private static void StayNearTheAim(MenuModel model)
+    {
+        var aim = (long)(model.Request.Days[0].Limits.CarbohydrateAimG * 100);
+        model.Prefer(
+            Sum.OfAmounts(model.Plates, i => i.Carbohydrate),
+            aim,
+            aim,
+            Prices.OffAimOfDay,
+            "near the aim of the day"
+        );
     }
 
     private static ImmutableArray<PortionChange> Changes(PlanDay before, PlanDay after) =>

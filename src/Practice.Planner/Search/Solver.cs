@@ -62,7 +62,7 @@ internal static class Solver
         {
             Effort.Neighbourhood => "max_deterministic_time:0.1 max_time_in_seconds:20",
             Effort.Step => "max_deterministic_time:1 max_time_in_seconds:40",
-            _ => "max_deterministic_time:3 max_time_in_seconds:60",
+            _ => "use_objective_lb_search:true max_deterministic_time:3 max_time_in_seconds:60",
         };
 
     // a stop asked for before the native search has begun is lost: every solution looks at the token again.
