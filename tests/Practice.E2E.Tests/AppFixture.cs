@@ -41,6 +41,8 @@ public sealed class AppFixture(PostgresServer server)
         _browser = await _playwright.Chromium.LaunchAsync(
             new BrowserTypeLaunchOptions { ExecutablePath = program, ChromiumSandbox = false }
         );
+        if (Pictures.Folder is { Length: > 0 } folder)
+            await Pictures.Take(this, folder);
     }
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)

@@ -4,12 +4,11 @@ using Practice.E2E.Tests.Browsing;
 namespace Practice.E2E.Tests;
 
 /// <summary>
-/// The pictures of the documentation, written into the folder named in PRACTICE_SCREENSHOTS. Taken only when asked for:
-/// <c>PRACTICE_SCREENSHOTS=$PWD/docs/images tests/Practice.E2E.Tests/bin/Debug/net10.0/Practice.E2E.Tests -class '*Pictures'
-/// -explicit only</c>
+/// The pictures of the documentation. Where PRACTICE_SCREENSHOTS names a folder they are taken before the first browser
+/// test, while the demo practice is untouched:
+/// <c>PRACTICE_SCREENSHOTS=$PWD/docs/images tests/Practice.E2E.Tests/bin/Debug/net10.0/Practice.E2E.Tests -class '*SignInTests'</c>
 /// </summary>
-[Collection(AppCollection.Name)]
-public sealed class Pictures(AppFixture app)
+internal static class Pictures
 {
     /// <summary>Whose plan is made last: with it the demo practice stands.</summary>
     private const string LastDemoClient = "Yusuf Karaca";
@@ -32,11 +31,11 @@ public sealed class Pictures(AppFixture app)
         ("phone-light", Look.Phone),
     ];
 
-    [Fact(Explicit = true)]
-    public async Task Of_every_screen()
+    /// <summary>Where they go; null when nobody asks for them.</summary>
+    public static string? Folder => Environment.GetEnvironmentVariable("PRACTICE_SCREENSHOTS");
+
+    public static async Task Take(AppFixture app, string folder)
     {
-        var folder = Environment.GetEnvironmentVariable("PRACTICE_SCREENSHOTS");
-        Assert.False(string.IsNullOrEmpty(folder), "Name the folder in PRACTICE_SCREENSHOTS.");
         var places = await app.DemoClient();
         await using (var visit = await app.Practitioner(Look.Desktop))
             await ClientPlaces.Of(visit, LastDemoClient);
