@@ -36,6 +36,9 @@ public sealed class PhoneTests(AppFixture app)
         await page.GetByRole(AriaRole.Navigation, new() { Name = "Main" })
             .GetByRole(AriaRole.Link, new() { Name = "Clients" })
             .TapAsync();
+        // Today has links of the same name: they must be gone first
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Clients", Level = 1 }))
+            .ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = Screens.DemoClient }).TapAsync();
         await page.GetByRole(AriaRole.Region, new() { Name = "Races" })
             .GetByRole(AriaRole.Link)
