@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Practice.Domain.Evidence;
+using Practice.Domain.Quantities;
 using Practice.Domain.Targets;
 
 namespace Practice.Domain.Plans;
@@ -15,10 +17,12 @@ public sealed record DayReading(Target Target, decimal Value)
         ArgumentNullException.ThrowIfNull(targets);
         var (limits, totals) = (day.Limits, day.Totals);
         var slack = limits.CarbohydrateAimG * limits.CarbohydrateTolerance;
+        Target CutTo(Target target, decimal? aim, decimal? low, decimal? high) =>
+            Cut(day, target, aim, low, high);
         return
         [
             new(
-                Cut(
+                CutTo(
                     targets.CarbohydratePerDay,
                     limits.CarbohydrateAimG,
                     limits.CarbohydrateAimG - slack,
@@ -27,7 +31,7 @@ public sealed record DayReading(Target Target, decimal Value)
                 totals.CarbohydrateG
             ),
             new(
-                Cut(
+                CutTo(
                     targets.DrinksShare,
                     limits.DrinksShareAim * 100,
                     limits.DrinksShareMin * 100,
@@ -35,17 +39,26 @@ public sealed record DayReading(Target Target, decimal Value)
                 ),
                 day.DrinksShare * 100
             ),
-            new(Cut(targets.Fibre, null, null, limits.FibreMaxG), totals.FibreG),
+            new(CutTo(targets.Fibre, null, null, limits.FibreMaxG), totals.FibreG),
             new(
-                Cut(targets.Protein, null, limits.ProteinMinG, limits.ProteinMaxG),
+                CutTo(targets.Protein, null, limits.ProteinMinG, limits.ProteinMaxG),
                 totals.ProteinG
             ),
-            new(Cut(targets.Fat, null, null, limits.FatMaxG), totals.FatG),
-            new(Cut(targets.Sodium, null, limits.SodiumMinMg, limits.SodiumMaxMg), totals.SodiumMg),
+            new(CutTo(targets.Fat, null, null, limits.FatMaxG), totals.FatG),
+            new(
+                CutTo(targets.Sodium, null, limits.SodiumMinMg, limits.SodiumMaxMg),
+                totals.SodiumMg
+            ),
         ];
     }
 
-    private static Target Cut(Target target, decimal? aim, decimal? low, decimal? high) =>
+    private static Target Cut(
+        PlanDay day,
+        Target target,
+        decimal? aim,
+        decimal? low,
+        decimal? high
+    ) =>
         target with
         {
             Name = target.Name.Replace(", full day", "", StringComparison.Ordinal),
@@ -53,5 +66,17 @@ public sealed record DayReading(Target Target, decimal Value)
             Low = low is 0 ? null : low,
             High = high,
             Unit = target.Unit.Replace("/day", "", StringComparison.Ordinal),
+            Basis = day.Share < 1 ? ForThePart(day, target.Basis) : target.Basis,
+        };
+
+    /// <summary>A part day says which part it is, so that its figure can be followed from the full day's.</summary>
+    private static Basis ForThePart(PlanDay day, Basis basis) =>
+        basis with
+        {
+            Inputs =
+            [
+                .. basis.Inputs,
+                new BasisInput("Part of a full day", $"{Rounding.Shown(day.Share * 100, 0)} %"),
+            ],
         };
 }

@@ -24,6 +24,7 @@ public class DayReadingTests
 
         Assert.Equal(140m, evening[0].Target.Aim!.Value, 3);
         Assert.Equal(0m, evening[0].Value);
+        Assert.Contains(evening[0].Target.Basis.Inputs, i => i.Value == "20 %");
         Assert.All(
             evening,
             r => Assert.DoesNotContain("/day", r.Target.Unit, StringComparison.Ordinal)
