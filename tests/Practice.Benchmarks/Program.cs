@@ -7,6 +7,7 @@ using Practice.Planner;
 // bound [clients]         how far menus are from what column generation proves to be the best possible
 // menus [from] [to]       menus of made-up clients, to be read
 // handouts                papers, by BenchmarkDotNet
+// suspects                suspect foods, by BenchmarkDotNet
 switch (args.FirstOrDefault())
 {
     case "planner":
@@ -26,9 +27,12 @@ switch (args.FirstOrDefault())
     case "handouts":
         BenchmarkRunner.Run<HandoutBenchmark>();
         return 0;
+    case "suspects":
+        BenchmarkRunner.Run<SuspectFoodsBenchmark>();
+        return 0;
     default:
         Console.Error.WriteLine(
-            "planner [clients] | bound [clients] | menus [from] [to] | handouts"
+            "planner [clients] | bound [clients] | menus [from] [to] | handouts | suspects"
         );
         return 1;
 }
