@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 using Practice.E2E.Tests.Browsing;
+using Practice.Service.Demo;
 using Practice.TestSupport;
 
 [assembly: AssemblyFixture(typeof(PostgresServer))]
@@ -37,6 +39,9 @@ public sealed class AppFixture(PostgresServer server)
         Address = ClientOptions.BaseAddress.ToString();
         if (await Chromium.FindAsync() is not { } program)
             return;
+        // a practice at rest: its plans are made behind the first page
+        while (!Services.GetRequiredService<DemoPlans>().IsDone)
+            await Task.Delay(TimeSpan.FromSeconds(1));
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(
             new BrowserTypeLaunchOptions { ExecutablePath = program, ChromiumSandbox = false }

@@ -23,13 +23,25 @@ public sealed class DemoPlans(
 {
     private readonly Channel<DemoPlanOrder> _orders = Channel.CreateUnbounded<DemoPlanOrder>();
 
-    internal void Queue(DemoPlanOrder order) => _orders.Writer.TryWrite(order);
+    private int _open;
+
+    /// <summary>Whether every plan that was asked for is made.</summary>
+    public bool IsDone => Volatile.Read(ref _open) == 0;
+
+    internal void Queue(DemoPlanOrder order)
+    {
+        Interlocked.Increment(ref _open);
+        _orders.Writer.TryWrite(order);
+    }
 
     /// <inheritdoc />
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
         await foreach (var order in _orders.Reader.ReadAllAsync(stoppingToken))
+        {
             await Make(order, stoppingToken);
+            Interlocked.Decrement(ref _open);
+        }
     }
 
     private async Task Make(DemoPlanOrder order, CancellationToken cancel)
