@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Practice.Domain.Course;
 using Practice.Domain.Foods;
 using Practice.Domain.Quantities;
 using Practice.Domain.Screening;
@@ -63,6 +64,9 @@ public sealed record RaceWeekPlan
 
     /// <summary>Kitchen words of the reader.</summary>
     public HouseholdUnits Units { get; init; }
+
+    /// <summary>What to take during the race; null until there is a course plan.</summary>
+    public CoursePlan? Course { get; init; }
 
     /// <summary>Drinking and salting.</summary>
     public required FluidAdvice Fluids { get; init; }

@@ -20,6 +20,7 @@ public class ArrowsTests
         "Screening",
         "Races",
         "Targets",
+        "Course",
         "Plans",
         "Rehearsals",
         "Caseload",

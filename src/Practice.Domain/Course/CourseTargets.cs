@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using Practice.Domain.Targets;
+
+namespace Practice.Domain.Course;
+
+/// <summary>What a course plan is held against, each with its basis.</summary>
+public sealed record CourseTargets
+{
+    /// <summary>Carbohydrate, g/h: aim and band.</summary>
+    public required Target Carbohydrate { get; init; }
+
+    /// <summary>Glucose ceiling, g/h.</summary>
+    public required Target Glucose { get; init; }
+
+    /// <summary>Fructose ceiling, g/h.</summary>
+    public required Target Fructose { get; init; }
+
+    /// <summary>Strength of drink and food together over any 40 min, % w/v.</summary>
+    public required Target DrinkStrength { get; init; }
+
+    /// <summary>Drinking, L/h: floor, aim and ceiling.</summary>
+    public required Target Fluid { get; init; }
+
+    /// <summary>Sodium, mg per litre drunk.</summary>
+    public required Target Sodium { get; init; }
+
+    /// <summary>Caffeine on the course, mg.</summary>
+    public required Target Caffeine { get; init; }
+
+    /// <summary>Energy the race costs, net of rest, kcal; no aim where it can not be known.</summary>
+    public required Target Energy { get; init; }
+
+    /// <summary>All of them, in the order in which they are read.</summary>
+    public ImmutableArray<Target> All =>
+        [Carbohydrate, Glucose, Fructose, DrinkStrength, Fluid, Sodium, Caffeine, Energy];
+}
