@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Configuration;
+using Npgsql;
 using Practice.Store.Cluster;
 using Practice.Store.RowSecurity;
 
@@ -67,8 +68,27 @@ public sealed class PracticeDatabase : IAsyncDisposable
         await using var source = PracticeDbOptions.Source(ownerConnection);
         await using var db = PracticeDbOptions.Open(source);
         await ApplicationRole.EnsureAsync(source, application, cancel);
+        await using var turn = await TakeTurnAsync(source, cancel);
         await db.Database.MigrateAsync(cancel);
         return application;
+    }
+
+    /// <summary>
+    /// Lets one starting process at a time bring the database up to date; the turn ends with the connection. EF's own
+    /// lock ends with each migration's transaction, so that between two migrations another process would come in.
+    /// </summary>
+    private static async Task<NpgsqlConnection> TakeTurnAsync(
+        NpgsqlDataSource source,
+        CancellationToken cancel
+    )
+    {
+        var connection = await source.OpenConnectionAsync(cancel);
+        await using var take = new NpgsqlCommand(
+            "select pg_advisory_lock(hashtext('practice-migrations'))",
+            connection
+        );
+        await take.ExecuteNonQueryAsync(cancel);
+        return connection;
     }
 
     /// <summary>Stops the private server when nobody else uses it.</summary>

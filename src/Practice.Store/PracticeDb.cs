@@ -5,6 +5,7 @@ using Practice.Domain.Clients;
 using Practice.Domain.Plans;
 using Practice.Domain.Practices;
 using Practice.Domain.Races;
+using Practice.Domain.Rehearsals;
 using Practice.Domain.Screening;
 using Practice.Store.Accounts;
 using Practice.Store.Practices;
@@ -31,6 +32,8 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
     public DbSet<ScreeningRecord> Screenings => Set<ScreeningRecord>();
     public DbSet<Race> Races => Set<Race>();
     public DbSet<PlanVersion> PlanVersions => Set<PlanVersion>();
+    public DbSet<Rehearsal> Rehearsals => Set<Rehearsal>();
+    public DbSet<RehearsalBackground> Backgrounds => Set<RehearsalBackground>();
     public DbSet<AuditEntry> Audit => Set<AuditEntry>();
     public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
 
@@ -45,6 +48,8 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
         builder.Entity<ScreeningRecord>().HasQueryFilter(s => s.PracticeId == Practice);
         builder.Entity<Race>().HasQueryFilter(r => r.PracticeId == Practice);
         builder.Entity<PlanVersion>().HasQueryFilter(p => p.PracticeId == Practice);
+        builder.Entity<Rehearsal>().HasQueryFilter(r => r.PracticeId == Practice);
+        builder.Entity<RehearsalBackground>().HasQueryFilter(b => b.PracticeId == Practice);
         builder.Entity<AuditEntry>().HasQueryFilter(a => a.PracticeId == Practice);
     }
 }

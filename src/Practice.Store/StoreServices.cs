@@ -2,13 +2,16 @@ using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
 using Npgsql;
 using Practice.Store.Accounts;
 using Practice.Store.Audit;
 using Practice.Store.Clients;
+using Practice.Store.News;
 using Practice.Store.Plans;
 using Practice.Store.Practices;
 using Practice.Store.Races;
+using Practice.Store.Rehearsals;
 using Practice.Store.Screening;
 
 namespace Practice.Store;
@@ -40,8 +43,15 @@ public static class StoreServices
         services.AddStore(contexts => new ScreeningStore(contexts));
         services.AddStore(contexts => new RaceStore(contexts));
         services.AddStore(contexts => new PlanStore(contexts));
+        services.AddStore(contexts => new RehearsalStore(contexts));
+        services.AddStore(contexts => new BackgroundStore(contexts));
         services.AddStore(contexts => new PracticeStore(contexts));
         services.AddStore(contexts => new AuditLog(contexts));
+        services.AddSingleton(provider => new PracticeNews(
+            connectionString,
+            provider.GetRequiredService<ILogger<PracticeNews>>()
+        ));
+        services.AddHostedService(provider => provider.GetRequiredService<PracticeNews>());
         return services;
     }
 

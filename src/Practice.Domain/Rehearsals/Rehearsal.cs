@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 
 namespace Practice.Domain.Rehearsals;
@@ -74,7 +75,20 @@ public sealed record RehearsalDetails
 /// <param name="By">Who decided.</param>
 /// <param name="At">When.</param>
 /// <param name="Note">Why, and what changes.</param>
-public sealed record ReviewDecision(TrialVerdict Verdict, string By, Instant At, string Note);
+public sealed record ReviewDecision(TrialVerdict Verdict, string By, Instant At, string Note)
+{
+    /// <summary>What she said to each change that was proposed, in the order of the proposals.</summary>
+    public ImmutableArray<ProposalAnswer> Answers { get; init; } = [];
+
+    /// <summary>The plan version that came of it; null when the plan stayed as it was.</summary>
+    public Guid? PlanVersionId { get; init; }
+}
+
+/// <summary>A proposed change, accepted or not.</summary>
+/// <param name="Key">Key of the proposal.</param>
+/// <param name="Title">The change in a few words, as it was read.</param>
+/// <param name="Accepted">Whether it was taken.</param>
+public sealed record ProposalAnswer(string Key, string Title, bool Accepted);
 
 /// <summary>A dated trial of some or all of the plan, with what the client told of it.</summary>
 public sealed class Rehearsal

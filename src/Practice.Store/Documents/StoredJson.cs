@@ -29,6 +29,7 @@ internal static class StoredJson
                 new JsonStringEnumConverter(allowIntegerValues: false),
                 new BodyMassJson(),
                 new SortedSetJson(),
+                new SymptomJson(),
             },
         };
         options.ConfigureForNodaTime(DateTimeZoneProviders.Tzdb);

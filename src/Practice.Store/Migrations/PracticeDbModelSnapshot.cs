@@ -470,6 +470,120 @@ namespace Practice.Store.Migrations
                     b.ToTable("race", (string)null);
                 });
 
+            modelBuilder.Entity("Practice.Domain.Rehearsals.Rehearsal", b =>
+                {
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("practice_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("CancelledBecause")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("cancelled_because");
+
+                    b.Property<Guid>("ClientId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("client_id");
+
+                    b.Property<string>("Decision")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("decision");
+
+                    b.Property<string>("Details")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("details");
+
+                    b.Property<string>("Feedback")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("feedback");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("text")
+                        .HasColumnName("kind")
+                        .HasComputedColumnSql("details ->> 'kind'", true);
+
+                    b.Property<Guid>("RaceId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("race_id");
+
+                    b.Property<LocalDate>("RunOn")
+                        .HasColumnType("date")
+                        .HasColumnName("run_on");
+
+                    b.Property<string>("Status")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("status");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.Property<bool>("Warns")
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("boolean")
+                        .HasColumnName("warns")
+                        .HasComputedColumnSql("coalesce(jsonb_array_length(feedback -> 'warningSigns') > 0, false)", true);
+
+                    b.HasKey("PracticeId", "Id")
+                        .HasName("pk_rehearsal");
+
+                    b.HasIndex("PracticeId", "ClientId")
+                        .HasDatabaseName("ix_rehearsal_practice_id_client_id");
+
+                    b.HasIndex("PracticeId", "RaceId")
+                        .HasDatabaseName("ix_rehearsal_practice_id_race_id");
+
+                    b.ToTable("rehearsal", (string)null);
+                });
+
+            modelBuilder.Entity("Practice.Domain.Rehearsals.RehearsalBackground", b =>
+                {
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("practice_id");
+
+                    b.Property<Guid>("ClientId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("client_id");
+
+                    b.Property<string>("Blocked")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("blocked");
+
+                    b.Property<string>("Gut")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("gut");
+
+                    b.Property<string>("LongRuns")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("long_runs");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("PracticeId", "ClientId")
+                        .HasName("pk_rehearsal_background");
+
+                    b.ToTable("rehearsal_background", (string)null);
+                });
+
             modelBuilder.Entity("Practice.Domain.Screening.ScreeningRecord", b =>
                 {
                     b.Property<Guid>("PracticeId")
@@ -748,6 +862,33 @@ namespace Practice.Store.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_race_client_practice_id_client_id");
+                });
+
+            modelBuilder.Entity("Practice.Domain.Rehearsals.Rehearsal", b =>
+                {
+                    b.HasOne("Practice.Domain.Clients.Client", null)
+                        .WithMany()
+                        .HasForeignKey("PracticeId", "ClientId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_rehearsal_client_practice_id_client_id");
+
+                    b.HasOne("Practice.Domain.Races.Race", null)
+                        .WithMany()
+                        .HasForeignKey("PracticeId", "RaceId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_rehearsal_race_practice_id_race_id");
+                });
+
+            modelBuilder.Entity("Practice.Domain.Rehearsals.RehearsalBackground", b =>
+                {
+                    b.HasOne("Practice.Domain.Clients.Client", null)
+                        .WithOne()
+                        .HasForeignKey("Practice.Domain.Rehearsals.RehearsalBackground", "PracticeId", "ClientId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_rehearsal_background_client_practice_id_client_id");
                 });
 
             modelBuilder.Entity("Practice.Domain.Screening.ScreeningRecord", b =>

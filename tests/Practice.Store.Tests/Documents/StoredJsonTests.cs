@@ -1,5 +1,3 @@
-using System.Collections;
-using System.Reflection;
 using Practice.Domain.Clients;
 using Practice.Domain.Plans;
 using Practice.Store.Documents;
@@ -19,7 +17,7 @@ public class StoredJsonTests
 
     [Fact]
     public void The_sample_plan_leaves_nothing_at_its_default_so_that_nothing_can_get_lost_unseen() =>
-        Assert.Empty(Unset(Sample.Plan(), "plan"));
+        Assert.Empty(Unset.In(Sample.Plan(), "plan"));
 
     [Fact]
     public void What_can_be_worked_out_is_not_stored()
@@ -43,32 +41,5 @@ public class StoredJsonTests
         var one = new Tastes { Likes = ["rice", "banana", "bagel"] };
         var other = new Tastes { Likes = ["bagel", "rice", "banana"] };
         Assert.Equal(StoredJson.Write(one), StoredJson.Write(other));
-    }
-
-    /// <summary>Paths of settable properties that hold their type's default.</summary>
-    private static IEnumerable<string> Unset(object value, string path)
-    {
-        if (value is IEnumerable items and not string)
-        {
-            var all = items.Cast<object>().ToList();
-            return all.Count == 0
-                ? [path]
-                : all.SelectMany((item, i) => Unset(item, $"{path}[{i}]"));
-        }
-
-        var type = value.GetType();
-        if (type.Namespace?.StartsWith("Practice.Domain", StringComparison.Ordinal) != true)
-            return [];
-        return type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
-            .Where(p => p.CanWrite && p.GetIndexParameters().Length == 0)
-            .SelectMany(p =>
-                p.GetValue(value) switch
-                {
-                    null => [$"{path}.{p.Name}"],
-                    "" => [$"{path}.{p.Name}"],
-                    false => [$"{path}.{p.Name}"],
-                    var set => Unset(set, $"{path}.{p.Name}"),
-                }
-            );
     }
 }
