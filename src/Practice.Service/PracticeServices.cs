@@ -70,6 +70,7 @@ public static class PracticeServices
             .AddSingleton<RegisterClient>()
             .AddSingleton<ReviseClient>()
             .AddSingleton<WeighClient>()
+            .AddSingleton<RecordSweatTest>()
             .AddSingleton<CurrentScreening>()
             .AddSingleton<AnswerScreening>()
             .AddSingleton<ClearHold>()

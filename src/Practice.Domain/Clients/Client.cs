@@ -83,11 +83,17 @@ public sealed class Client
     /// <summary>Kitchen words of the client's papers.</summary>
     public HouseholdUnits Units { get; private set; }
 
+    /// <summary>IANA key of the time zone the client lives in; null where it is the race's own, or not known.</summary>
+    public string? ZoneId { get; private set; }
+
     /// <summary>The practitioner's notes.</summary>
     public string Notes { get; private set; } = "";
 
     /// <summary>Weighings, oldest first.</summary>
     public ImmutableList<BodyMassEntry> BodyMassLog { get; private set; } = [];
+
+    /// <summary>Sweat tests, oldest first.</summary>
+    public ImmutableList<SweatTest> SweatLog { get; private set; } = [];
 
     /// <summary>Full name.</summary>
     public string Name => $"{GivenName} {FamilyName}".Trim();
@@ -138,6 +144,18 @@ public sealed class Client
             .. BodyMassLog.Where(e => e.On != entry.On).Append(entry).OrderBy(e => e.On),
         ];
 
+    /// <summary>Records a sweat test; a second one of the same day replaces the first.</summary>
+    /// <exception cref="ArgumentException">A figure is outside what the test states.</exception>
+    public void Record(SweatTest test)
+    {
+        ArgumentNullException.ThrowIfNull(test);
+        test.Check();
+        SweatLog = [.. SweatLog.Where(t => t.On != test.On).Append(test).OrderBy(t => t.On)];
+    }
+
+    /// <summary>Takes a sweat test off the log.</summary>
+    public void ForgetSweatTest(LocalDate on) => SweatLog = [.. SweatLog.Where(t => t.On != on)];
+
     /// <summary>Records what must not be eaten.</summary>
     public void Restrict(Diet diet) => Diet = diet;
 
@@ -146,6 +164,15 @@ public sealed class Client
 
     /// <summary>Chooses the kitchen words of the client's papers.</summary>
     public void Speak(HouseholdUnits units) => Units = units;
+
+    /// <summary>Records the time zone the client lives in.</summary>
+    /// <exception cref="ArgumentException">The zone is unknown.</exception>
+    public void LiveIn(string? zoneId)
+    {
+        if (zoneId is not null && DateTimeZoneProviders.Tzdb.GetZoneOrNull(zoneId) is null)
+            throw new ArgumentException($"'{zoneId}' is not a known time zone.", nameof(zoneId));
+        ZoneId = zoneId;
+    }
 
     /// <summary>Replaces the notes.</summary>
     public void Annotate(string notes) => Notes = notes;

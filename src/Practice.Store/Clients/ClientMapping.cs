@@ -21,6 +21,8 @@ internal sealed class ClientMapping : IEntityTypeConfiguration<Client>
         builder.Property(c => c.Diet).IsDocument();
         builder.Property(c => c.Tastes).IsDocument();
         builder.Property(c => c.BodyMassLog).IsDocument();
+        builder.Property(c => c.ZoneId).HasMaxLength(64);
+        builder.Property(c => c.SweatLog).IsDocument();
         builder.HasOne<PracticeProfile>().WithMany().HasForeignKey(c => c.PracticeId);
     }
 }

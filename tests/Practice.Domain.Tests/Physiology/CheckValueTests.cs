@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using CsvHelper;
 using NodaTime;
@@ -72,6 +73,61 @@ public class CheckValueTests
             RestingEnergy.Mifflin(i["mass_kg"], i["height_cm"], (int)i["age"], i.Sex),
         ["cunningham"] = i => RestingEnergy.Cunningham(i["ffm_kg"]),
         ["fat-free-from-fat"] = i => FatFreeMass.FromBodyFat(i["mass_kg"], i["fat_pct"]),
+        ["glycogen-store"] = i => WallModel.Store(i["leg_frac"], i["leg_kcal_kg"], liverFill: 1),
+        ["wall-km"] = i =>
+            WallModel.WallKm(WallModel.Store(i["leg_frac"], i["leg_kcal_kg"]), i["x"]),
+        ["wall-miles"] = i =>
+            WallModel.WallKm(WallModel.Store(i["leg_frac"], i["leg_kcal_kg"]), i["x"]) / 1.609344,
+        ["wall-km-at-pace"] = i =>
+            WallModel.WallKm(WallModel.Store(i["leg_frac"], i["leg_kcal_kg"]), i.MarathonIntensity),
+        ["unfed-intensity"] = i => WallModel.FastestUnfedIntensity(i["S_kcal_kg"], i["D_km"]),
+        ["unfed-marathon"] = i =>
+            42.195
+            / (
+                WallModel.FastestUnfedIntensity(WallModel.Store(0.214, 80), 42.195)
+                * i["vo2max"]
+                / RunningIntensity.OxygenUptake(1)
+            )
+            * 3600,
+        ["missing-carbohydrate"] = i =>
+            WallModel.MissingG(
+                WallModel.Store(i["leg_frac"], i["leg_kcal_kg"]),
+                i.MarathonIntensity,
+                42.195,
+                i["mass_kg"]
+            ),
+        ["race-store"] = i =>
+            i["mass_kg"] * WallModel.Store(i["leg_frac"], WallModel.LegKcalPerKg(i["leg_mmol"])),
+        ["race-use"] = i =>
+            i["mass_kg"]
+            * 42.195
+            * CarbohydrateShare.At(RunningIntensity.Relative(42.195 / i["t_h"], i["vo2max"])),
+        ["race-intake"] = i => 4 * RaceFeeding.BurntG(EvenFeeds(i), i["t_h"], i["t_h"]),
+        ["burnt-share"] = i => RaceFeeding.BurntShare(i["ingest_g_h"]),
+        ["sweat-rate"] = i =>
+            (double)
+                new SweatTest
+                {
+                    On = new LocalDate(2026, 4, 5),
+                    BeforeKg = (decimal)i["pre_kg"],
+                    AfterKg = (decimal)i["post_kg"],
+                    DrunkL = (decimal)i["drunk_L"],
+                    UrineL = (decimal)i["urine_L"],
+                    Minutes = (decimal)i["hours"] * 60,
+                }.RateLPerHour,
+        ["mass-loss"] = i =>
+            (double)
+                new SweatTest
+                {
+                    On = new LocalDate(2026, 4, 5),
+                    BeforeKg = (decimal)i["pre_kg"],
+                    AfterKg = (decimal)i["post_kg"],
+                    Minutes = 60,
+                }.LossPercent,
+        ["sweat-ceiling"] = i => SweatRate.EvaporatingAllHeat(i["metabolic_W"]),
+        ["wbgt"] = i => WetBulbGlobe.Measured(i["Tnwb"], i["Tg"], i["Ta"]),
+        ["vapour-pressure"] = i => WetBulbGlobe.VapourPressure(i["Ta"], i["rh"]),
+        ["wbgt-estimate"] = i => WetBulbGlobe.Estimated(i["Ta"], i["rh"]),
         ["fat-free-boer"] = i => FatFreeMass.Boer(i["mass_kg"], i["height_cm"], i.Sex),
     };
 
@@ -94,6 +150,18 @@ public class CheckValueTests
             Rows.Values.Select(r => r.Relation).Distinct().Order()
         );
         Assert.All(Rows.Values, row => Assert.NotEmpty(row.Source));
+    }
+
+    /// <summary>Feeds every 20 min at a rate, up to the finish.</summary>
+    private static ImmutableArray<FuelFeed> EvenFeeds(Inputs i)
+    {
+        var first = i["first_feed_h"];
+        return
+        [
+            .. Enumerable
+                .Range(0, (int)Math.Ceiling((i["t_h"] - first) * 3))
+                .Select(n => new FuelFeed(first + n / 3.0, i["rate_g_h"] / 3)),
+        ];
     }
 
     private static double KcalPerKg(double mmolPerKg) =>
@@ -127,6 +195,9 @@ public class CheckValueTests
             .ToDictionary(pair => pair[0], pair => pair[1]);
 
         public double this[string name] => double.Parse(values[name], CultureInfo.InvariantCulture);
+
+        public double MarathonIntensity =>
+            RunningIntensity.Relative(42.195 / (this["t_s"] / 3600), this["vo2max"]);
 
         public Sex Sex => values["sex"] == "M" ? Sex.Male : Sex.Female;
     }
