@@ -202,6 +202,11 @@ namespace Practice.Store.Migrations
                         .HasColumnType("jsonb")
                         .HasColumnName("physique");
 
+                    b.Property<string>("SweatLog")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("sweat_log");
+
                     b.Property<string>("Tastes")
                         .IsRequired()
                         .HasColumnType("jsonb")
@@ -218,6 +223,11 @@ namespace Practice.Store.Migrations
                         .ValueGeneratedOnAddOrUpdate()
                         .HasColumnType("xid")
                         .HasColumnName("xmin");
+
+                    b.Property<string>("ZoneId")
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)")
+                        .HasColumnName("zone_id");
 
                     b.HasKey("PracticeId", "Id")
                         .HasName("pk_client");

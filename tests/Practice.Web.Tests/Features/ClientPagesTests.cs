@@ -4,6 +4,8 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 using Practice.Domain.Clients;
 using Practice.Domain.Foods;
+using Practice.Domain.Screening;
+using Practice.Domain.Screening.Questions;
 using Practice.Service.Clients;
 using Practice.TestSupport;
 using Practice.Web.Features.Clients;
@@ -154,5 +156,42 @@ public class ClientPagesTests(TestPractice practice)
                 StringComparison.Ordinal
             )
         );
+    }
+
+    [Fact]
+    public async Task A_sweat_test_gives_a_rate_and_can_be_taken_off_again()
+    {
+        var id = await Practice.NewClient();
+        var page = Open<ClientPage>(p => p.Add(c => c.Id, id));
+        page.WaitForElement("#sweat-before").Change("70.0");
+        page.Find("#sweat-after").Change("68.9");
+        page.Find("#sweat-drunk").Change("0.5");
+        page.Find("#sweat-urine").Change("0.1");
+        await page.Find("form:has(#sweat-before)").SubmitAsync();
+
+        page.WaitForAssertion(() =>
+            Assert.Contains(
+                "1.50 L/h",
+                page.Find(".sweat-log").TextContent,
+                StringComparison.Ordinal
+            )
+        );
+        await page.Find(".sweat-log button").ClickAsync(new());
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".sweat-log")));
+    }
+
+    [Fact]
+    public async Task A_client_who_must_not_be_weighed_is_offered_no_sweat_test()
+    {
+        var answers = Questionnaire.NothingToReport.With(
+            EatingAndEnergy.EatingDisorder,
+            EatingAndEnergy.InThePast
+        );
+        var id = await Practice.NewClient(answers);
+        var page = Open<ClientPage>(p => p.Add(c => c.Id, id));
+        page.WaitForAssertion(() =>
+            Assert.Contains("go by thirst", page.Markup, StringComparison.Ordinal)
+        );
+        Assert.Empty(page.FindAll("#sweat-before"));
     }
 }
