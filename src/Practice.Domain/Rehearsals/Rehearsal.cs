@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Practice.Domain.Plans;
 
 namespace Practice.Domain.Rehearsals;
 
@@ -110,6 +111,9 @@ public sealed class Rehearsal
     /// <summary>What is tried.</summary>
     public RehearsalDetails Details { get; private set; } = null!;
 
+    /// <summary>The plan as it was when it was booked from: a later edit never changes what was asked of the client.</summary>
+    public RaceWeekPlan Plan { get; private set; } = null!;
+
     /// <summary>Day of the run.</summary>
     public LocalDate RunOn { get; private set; }
 
@@ -131,7 +135,8 @@ public sealed class Rehearsal
         Guid practiceId,
         Guid clientId,
         Guid raceId,
-        RehearsalDetails details
+        RehearsalDetails details,
+        RaceWeekPlan plan
     )
     {
         var rehearsal = new Rehearsal
@@ -141,14 +146,20 @@ public sealed class Rehearsal
             ClientId = clientId,
             RaceId = raceId,
         };
-        rehearsal.Change(details);
+        rehearsal.Change(details, plan);
         return rehearsal;
     }
 
+    /// <summary>What is to be eaten, sitting by sitting.</summary>
+    public ImmutableArray<RehearsedSitting> Sittings() =>
+        Details.Part.Sittings(Plan, RunOn, Details.Dose);
+
     /// <summary>Moves or changes a rehearsal that has not taken place.</summary>
+    /// <param name="details">What is to be tried.</param>
+    /// <param name="plan">The plan of the version that it takes; null for the one it has.</param>
     /// <exception cref="InvalidOperationException">It is not booked any more.</exception>
     /// <exception cref="ArgumentException">The part, the dose or the trials are out of range.</exception>
-    public void Change(RehearsalDetails details)
+    public void Change(RehearsalDetails details, RaceWeekPlan? plan = null)
     {
         ArgumentNullException.ThrowIfNull(details);
         Expect(RehearsalStatus.Booked);
@@ -168,7 +179,7 @@ public sealed class Rehearsal
                 or { FluidMlPerHour: < 0 or > 1000 }
         )
             throw new ArgumentException("That is no fuelling for a run.", nameof(details));
-        (Details, RunOn) = (details, details.RunOn);
+        (Details, RunOn, Plan) = (details, details.RunOn, plan ?? Plan);
     }
 
     /// <summary>Records what the client told; may be told again until it is reviewed.</summary>

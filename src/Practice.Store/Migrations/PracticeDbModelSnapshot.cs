@@ -519,6 +519,11 @@ namespace Practice.Store.Migrations
                         .HasColumnName("kind")
                         .HasComputedColumnSql("details ->> 'kind'", true);
 
+                    b.Property<string>("Plan")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("plan");
+
                     b.Property<Guid>("RaceId")
                         .HasColumnType("uuid")
                         .HasColumnName("race_id");

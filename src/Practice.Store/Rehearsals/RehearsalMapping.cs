@@ -24,6 +24,7 @@ internal sealed class RehearsalMapping
         builder.HasVersion();
         builder.Property(r => r.Status).HasConversion<string>().HasMaxLength(20);
         builder.Property(r => r.Details).IsDocument();
+        builder.Property(r => r.Plan).IsDocument();
         builder.Property(r => r.Feedback).IsDocument();
         builder.Property(r => r.Decision).IsDocument();
         builder

@@ -104,5 +104,5 @@ public class RehearsalTests
     };
 
     private static Rehearsal Book() =>
-        Rehearsal.Book(Guid.NewGuid(), Guid.NewGuid(), Guid.NewGuid(), Details);
+        Rehearsal.Book(Guid.NewGuid(), Guid.NewGuid(), Guid.NewGuid(), Details, Sample.Plan());
 }

@@ -71,7 +71,8 @@ internal static class SampleRehearsal
             Details() with
             {
                 RunOn = runOn ?? new LocalDate(2026, 9, 20),
-            }
+            },
+            Sample.Plan()
         );
 
     private static EatenOccasion Eaten()
