@@ -32,6 +32,7 @@ public static class PracticeServices
     {
         services.AddPracticeStore(database.ConnectionString);
         services.AddSingleton(settings);
+        services.AddSingleton(_ => SetUpCode.Of(database));
         services.AddSingleton<IClock>(SystemClock.Instance);
         services.AddSingleton(provider => new PracticeCalendar(
             provider.GetRequiredService<IClock>(),
@@ -55,11 +56,18 @@ public static class PracticeServices
                 options.Password.RequireNonAlphanumeric = false;
                 options.Lockout.MaxFailedAccessAttempts = 5;
             })
-            .AddSignInManager()
+            .AddSignInManager<Door>()
+            .AddPasswordValidator<PasswordRules>()
             .AddDefaultTokenProviders()
             .AddClaimsPrincipalFactory<DeskClaimsFactory>();
-        services.AddScoped<SignIn>().AddScoped<SignOut>();
-        return services;
+        services.AddHttpContextAccessor();
+        return services
+            .AddScoped<SignIn>()
+            .AddScoped<SignOut>()
+            .AddScoped<NewAccounts>()
+            .AddScoped<FoundPractice>()
+            .AddSingleton<Installation>()
+            .AddSingleton<OngoingSession>();
     }
 
     private static IServiceCollection AddTasks(this IServiceCollection services) =>

@@ -8,6 +8,7 @@ using Practice.Domain.Races;
 using Practice.Domain.Rehearsals;
 using Practice.Domain.Screening;
 using Practice.Store.Accounts;
+using Practice.Store.Mail;
 using Practice.Store.Practices;
 
 namespace Practice.Store;
@@ -35,6 +36,11 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
     public DbSet<Rehearsal> Rehearsals => Set<Rehearsal>();
     public DbSet<RehearsalBackground> Backgrounds => Set<RehearsalBackground>();
     public DbSet<AuditEntry> Audit => Set<AuditEntry>();
+    public DbSet<Invitation> Invitations => Set<Invitation>();
+    public DbSet<SignInSession> Sessions => Set<SignInSession>();
+    public DbSet<MailServer> MailServers => Set<MailServer>();
+    public DbSet<Letter> Letters => Set<Letter>();
+    public DbSet<LetterDue> LettersDue => Set<LetterDue>();
     public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
 
     protected override void OnModelCreating(ModelBuilder builder)
@@ -51,5 +57,9 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
         builder.Entity<Rehearsal>().HasQueryFilter(r => r.PracticeId == Practice);
         builder.Entity<RehearsalBackground>().HasQueryFilter(b => b.PracticeId == Practice);
         builder.Entity<AuditEntry>().HasQueryFilter(a => a.PracticeId == Practice);
+        builder.Entity<HealthChange>().HasQueryFilter(c => c.PracticeId == Practice);
+        builder.Entity<SignInSession>().HasQueryFilter(s => s.PracticeId == Practice);
+        builder.Entity<MailServer>().HasQueryFilter(m => m.PracticeId == Practice);
+        builder.Entity<Letter>().HasQueryFilter(l => l.PracticeId == Practice);
     }
 }

@@ -47,6 +47,7 @@ public static class StoreServices
         services.AddStore(contexts => new BackgroundStore(contexts));
         services.AddStore(contexts => new PracticeStore(contexts));
         services.AddStore(contexts => new AuditLog(contexts));
+        services.AddStore(contexts => new SessionStore(contexts));
         services.AddSingleton(provider => new PracticeNews(
             connectionString,
             provider.GetRequiredService<ILogger<PracticeNews>>()

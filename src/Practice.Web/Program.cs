@@ -3,6 +3,7 @@ using Practice.Service;
 using Practice.Service.Demo;
 using Practice.Service.Hosting;
 using Practice.Web.Features.Account;
+using Practice.Web.Features.Account.Begin;
 using Practice.Web.Features.Plans;
 using Practice.Web.Features.Settings;
 using Practice.Web.Shell;
@@ -25,6 +26,7 @@ var app = builder.Build();
 if (!app.Environment.IsDevelopment())
     app.UseExceptionHandler("/broken", createScopeForErrors: true);
 app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+app.UseFirstRun();
 app.UseAuthentication();
 app.UseAuthorization();
 app.UseAntiforgery();
@@ -38,5 +40,5 @@ app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
 
 await using (var start = app.Services.CreateAsyncScope())
     await start.ServiceProvider.GetRequiredService<DemoPractice>().EnsureAsync(default);
-app.SayWelcome();
+await app.SayWelcome();
 await app.RunAsync();

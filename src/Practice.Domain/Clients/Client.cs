@@ -59,6 +59,9 @@ public sealed class Client
     /// <summary>The practice that owns the record.</summary>
     public Guid PracticeId { get; private set; }
 
+    /// <summary>The member of the team whose caseload the client is in; null for nobody's.</summary>
+    public Guid? ResponsibleId { get; private set; }
+
     /// <summary>Given name.</summary>
     public string GivenName { get; private set; } = "";
 
@@ -173,6 +176,9 @@ public sealed class Client
             throw new ArgumentException($"'{zoneId}' is not a known time zone.", nameof(zoneId));
         ZoneId = zoneId;
     }
+
+    /// <summary>Puts the client into a member's caseload, or into nobody's.</summary>
+    public void Assign(Guid? accountId) => ResponsibleId = accountId;
 
     /// <summary>Replaces the notes.</summary>
     public void Annotate(string notes) => Notes = notes;

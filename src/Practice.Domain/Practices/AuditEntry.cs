@@ -26,6 +26,12 @@ public sealed record AuditEntry
     /// <summary>Key of the client, race or plan it was done to.</summary>
     public Guid? About { get; init; }
 
+    /// <summary>From where: network address and kind of browser; empty for the tool itself.</summary>
+    public string From { get; init; } = "";
+
+    /// <summary>Health facts that changed with it.</summary>
+    public ICollection<HealthChange> Changes { get; init; } = [];
+
     /// <summary>More in words. No health facts: the entry outlives an erased client.</summary>
     public string Detail { get; init; } = "";
 }

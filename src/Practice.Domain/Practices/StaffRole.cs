@@ -18,4 +18,8 @@ public enum StaffRole
 /// <param name="Name">Name as shown.</param>
 /// <param name="Email">Where to write to, and the name to sign in with.</param>
 /// <param name="Role">What the member may do.</param>
-public sealed record TeamMember(Guid AccountId, string Name, string Email, StaffRole Role);
+public sealed record TeamMember(Guid AccountId, string Name, string Email, StaffRole Role)
+{
+    /// <summary>Whether the member may sign in.</summary>
+    public bool IsActive { get; init; } = true;
+}

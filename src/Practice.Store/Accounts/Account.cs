@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Identity;
+using NodaTime;
 using Practice.Domain.Practices;
 
 namespace Practice.Store.Accounts;
@@ -14,4 +15,7 @@ public sealed class Account : IdentityUser<Guid>
 
     /// <summary>What the member may do.</summary>
     public StaffRole Role { get; set; }
+
+    /// <summary>From when on the member may not sign in any more; null for a member at work.</summary>
+    public Instant? DeactivatedAt { get; set; }
 }

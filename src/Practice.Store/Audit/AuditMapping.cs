@@ -1,10 +1,13 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using Practice.Domain.Clients;
 using Practice.Domain.Practices;
 
 namespace Practice.Store.Audit;
 
-internal sealed class AuditMapping : IEntityTypeConfiguration<AuditEntry>
+internal sealed class AuditMapping
+    : IEntityTypeConfiguration<AuditEntry>,
+        IEntityTypeConfiguration<HealthChange>
 {
     public void Configure(EntityTypeBuilder<AuditEntry> builder)
     {
@@ -12,11 +15,27 @@ internal sealed class AuditMapping : IEntityTypeConfiguration<AuditEntry>
         builder.HasTenantKey(a => a.PracticeId, a => a.Id);
         builder.Property(a => a.By).HasMaxLength(200);
         builder.Property(a => a.What).HasMaxLength(100);
+        builder.Property(a => a.From).HasMaxLength(200);
         builder.HasIndex(a => new { a.PracticeId, a.About });
+        builder
+            .HasMany(a => a.Changes)
+            .WithOne()
+            .HasForeignKey(c => new { c.PracticeId, c.EntryId })
+            .OnDelete(DeleteBehavior.Restrict);
         builder
             .HasOne<PracticeProfile>()
             .WithMany()
             .HasForeignKey(a => a.PracticeId)
             .OnDelete(DeleteBehavior.Restrict);
+    }
+
+    public void Configure(EntityTypeBuilder<HealthChange> builder)
+    {
+        builder.ToTable("health_change");
+        builder.HasTenantKey(c => c.PracticeId, c => c.Id);
+        builder.Property(c => c.Field).HasMaxLength(200);
+        builder.HasIndex(c => new { c.PracticeId, c.ClientId });
+        // erasing a client takes the facts along and leaves the line
+        builder.HasOne<Client>().WithMany().HasForeignKey(c => new { c.PracticeId, c.ClientId });
     }
 }

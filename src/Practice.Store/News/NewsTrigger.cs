@@ -27,6 +27,16 @@ internal static class NewsTrigger
             """
         );
 
+    /// <summary>That somebody read a record is audit and no news: nothing changed.</summary>
+    public static void KeepReadingQuiet(this MigrationBuilder migration) =>
+        migration.Sql(
+            """
+            drop trigger audit_entry_is_news on audit_entry;
+            create trigger audit_entry_is_news after insert on audit_entry
+                for each row when (new.what <> 'record-read') execute function announce_audit_entry();
+            """
+        );
+
     public static void SilenceAudit(this MigrationBuilder migration) =>
         migration.Sql(
             """

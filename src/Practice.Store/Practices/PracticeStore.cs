@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
 using Practice.Domain.Caseload;
 using Practice.Domain.Practices;
+using Practice.Store.Accounts;
 
 namespace Practice.Store.Practices;
 
@@ -44,6 +45,29 @@ public sealed class PracticeStore
         return db.OnFile(practice);
     }
 
+    /// <summary>Founds the first practice of the installation with its owner; of several who try at once one succeeds.</summary>
+    /// <returns>Whether it was founded: false when there is one already.</returns>
+    public async Task<bool> FoundFirst(
+        PracticeProfile practice,
+        Account owner,
+        AuditEntry audit,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(practice.PracticeId);
+        await using var all = await db.Database.BeginTransactionAsync(cancel);
+        await db.Database.ExecuteSqlAsync(
+            $"select pg_advisory_xact_lock(hashtext('practice.founding'))",
+            cancel
+        );
+        if (await db.Register.AnyAsync(cancel))
+            return false;
+        db.AddRange(practice, new RegisteredPractice(practice.PracticeId), owner, audit);
+        await db.SaveChangesAsync(cancel);
+        await all.CommitAsync(cancel);
+        return true;
+    }
+
     public Task<SaveOutcome<PracticeProfile>> Save(
         OnFile<PracticeProfile> practice,
         AuditEntry audit,
@@ -59,7 +83,10 @@ public sealed class PracticeStore
             .. await db
                 .Users.Where(a => a.PracticeId == practiceId)
                 .OrderBy(a => a.DisplayName)
-                .Select(a => new TeamMember(a.Id, a.DisplayName, a.Email ?? "", a.Role))
+                .Select(a => new TeamMember(a.Id, a.DisplayName, a.Email ?? "", a.Role)
+                {
+                    IsActive = a.DeactivatedAt == null,
+                })
                 .ToListAsync(cancel),
         ];
     }

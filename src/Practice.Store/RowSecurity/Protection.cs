@@ -69,6 +69,19 @@ internal static class Protection
         }
     }
 
+    /// <summary>Invitations: those of the practice, and the one whose secret somebody at the door brings.</summary>
+    public static void ProtectInvitations(this MigrationBuilder migration)
+    {
+        migration.ProtectByPractice("invitation", "select, insert, update");
+        migration.Sql(
+            """
+            create policy at_the_door on invitation for select using (
+                current_setting('practice.door', true) = secret_hash
+            );
+            """
+        );
+    }
+
     /// <summary>An issued plan stays as it was handed over, whatever a program tries.</summary>
     public static void FreezeIssuedPlans(this MigrationBuilder migration) =>
         migration.Sql(

@@ -88,7 +88,7 @@ public class RowSecurityTests(TwoPractices practices) : IClassFixture<TwoPractic
             """
             select c.relname::text from pg_class c join pg_namespace n on n.oid = c.relnamespace
             where n.nspname = 'public' and c.relkind in ('r', 'p')
-                and c.relname not in ('__EFMigrationsHistory', 'registered_practice', 'data_protection_key')
+                and c.relname not in ('__EFMigrationsHistory', 'registered_practice', 'data_protection_key', 'letter_due')
                 and not (c.relrowsecurity and c.relforcerowsecurity
                     and exists (select from pg_policy p where p.polrelid = c.oid))
             """

@@ -1,4 +1,6 @@
 using Microsoft.AspNetCore.Authentication;
+using Microsoft.AspNetCore.Authentication.Cookies;
+using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Identity;
 using Practice.Service.Accounts;
@@ -11,6 +13,7 @@ internal static class SignInCookie
     public static void AddSignInCookie(this IServiceCollection services)
     {
         services.AddCascadingAuthenticationState();
+        services.AddScoped<AuthenticationStateProvider, SessionWatch>();
         services
             .AddAuthentication(IdentityConstants.ApplicationScheme)
             .AddIdentityCookies(cookies =>
@@ -21,6 +24,8 @@ internal static class SignInCookie
                     cookie.ReturnUrlParameter = "to";
                     cookie.ExpireTimeSpan = TimeSpan.FromDays(14);
                     cookie.SlidingExpiration = true;
+                    cookie.Cookie.SameSite = SameSiteMode.Lax;
+                    cookie.Events.OnValidatePrincipal = EndWithItsSession;
                 })
             );
         services
@@ -28,12 +33,24 @@ internal static class SignInCookie
             .SetFallbackPolicy(new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build());
     }
 
+    private static async Task EndWithItsSession(CookieValidatePrincipalContext context)
+    {
+        var http = context.HttpContext;
+        var sessions = http.RequestServices.GetRequiredService<OngoingSession>();
+        if (
+            context.Principal is { } user && await sessions.Lasts(user, http.RequestAborted)
+        )
+            return;
+        context.RejectPrincipal();
+        await http.SignOutAsync(IdentityConstants.ApplicationScheme);
+    }
+
     public static void MapSignOut(this IEndpointRouteBuilder app) =>
         app.MapPost(
             "/sign-out",
-            async (SignOut signOut) =>
+            async (SignOut signOut, HttpContext http) =>
             {
-                await signOut.Run();
+                await signOut.Run(http.User, http.RequestAborted);
                 return Results.LocalRedirect("/sign-in");
             }
         );
