@@ -18,9 +18,7 @@ public sealed class AppCollection : ICollectionFixture<AppFixture>
 }
 
 /// <summary>The application on a real port, with the demo practice in a database of its own, and a browser to look at it.</summary>
-public sealed class AppFixture(PostgresServer server)
-    : WebApplicationFactory<Program>,
-        IAsyncLifetime
+public class AppFixture(PostgresServer server) : WebApplicationFactory<Program>, IAsyncLifetime
 {
     private string _database = "";
     private IPlaywright? _playwright;
@@ -30,6 +28,13 @@ public sealed class AppFixture(PostgresServer server)
 
     /// <summary>Where the application answers.</summary>
     private string Address { get; set; } = "";
+
+    /// <summary>Whether the empty database becomes the demo practice.</summary>
+    protected virtual bool IsDemo => true;
+
+    /// <summary>Where letters land, each a file.</summary>
+    public string MailFolder { get; } =
+        Path.Combine(Path.GetTempPath(), "practice-mail", Guid.NewGuid().ToString("N"));
 
     public async ValueTask InitializeAsync()
     {
@@ -58,7 +63,8 @@ public sealed class AppFixture(PostgresServer server)
         // these arrive as command-line arguments: Program reads them before it builds the host
         builder.UseSetting("ConnectionStrings:Practice", _database);
         builder.UseSetting("Logging:LogLevel:Default", "Warning");
-        builder.UseSetting("Demo:Enabled", "true");
+        builder.UseSetting("Demo:Enabled", IsDemo ? "true" : "false");
+        builder.UseSetting("Mail:Folder", MailFolder);
         builder.UseSetting("Practice:TimeZone", "Europe/London");
     }
 
@@ -102,5 +108,8 @@ public sealed class AppFixture(PostgresServer server)
         _playwright?.Dispose();
         await base.DisposeAsync();
         await server.DropAsync(_database);
+        if (Directory.Exists(MailFolder))
+            Directory.Delete(MailFolder, recursive: true);
+        GC.SuppressFinalize(this);
     }
 }

@@ -42,7 +42,7 @@ internal sealed class Door(
         {
             PracticeId = user.PracticeId,
             AccountId = user.Id,
-            From = Origin.Of(Context),
+            From = Whereabouts.Of(Context),
             BegunAt = calendar.Now,
             SeenAt = calendar.Now,
         };
@@ -56,9 +56,6 @@ internal sealed class Door(
         {
             From = session.From,
         };
-        await audit.Note(
-            desk.Note("signed-in", user.Id, calendar.Now),
-            Context.RequestAborted
-        );
+        await audit.Note(desk.Note("signed-in", user.Id, calendar.Now), Context.RequestAborted);
     }
 }

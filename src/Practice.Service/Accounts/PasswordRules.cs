@@ -32,7 +32,9 @@ internal sealed class PasswordRules : IPasswordValidator<Account>
             password.Distinct().Count() < FewestDifferent
             || Rows.Any(row => row.Contains(password, StringComparison.Ordinal))
         )
-            return Refused("That password is guessed at once. Take three or four words of your own.");
+            return Refused(
+                "That password is guessed at once. Take three or four words of your own."
+            );
         var own = (user.Email ?? "").Split('@')[0].ToLowerInvariant();
         return own.Length > 3 && password.Contains(own, StringComparison.Ordinal)
             ? Refused("The password has your address in it. Take other words.")

@@ -16,7 +16,7 @@ public static class DeskClaims
     public static Desk? Desk(this HttpContext http)
     {
         ArgumentNullException.ThrowIfNull(http);
-        return http.User.Desk() is { } desk ? desk with { From = Origin.Of(http) } : null;
+        return http.User.Desk() is { } desk ? desk with { From = Whereabouts.Of(http) } : null;
     }
 
     /// <summary>The session that the cookie belongs to; null for nobody's.</summary>

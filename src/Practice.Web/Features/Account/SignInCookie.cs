@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
-using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.Identity;
 using Practice.Service.Accounts;
 
@@ -37,9 +37,7 @@ internal static class SignInCookie
     {
         var http = context.HttpContext;
         var sessions = http.RequestServices.GetRequiredService<OngoingSession>();
-        if (
-            context.Principal is { } user && await sessions.Lasts(user, http.RequestAborted)
-        )
+        if (context.Principal is { } user && await sessions.Lasts(user, http.RequestAborted))
             return;
         context.RejectPrincipal();
         await http.SignOutAsync(IdentityConstants.ApplicationScheme);

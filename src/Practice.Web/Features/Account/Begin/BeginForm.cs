@@ -27,6 +27,10 @@ public sealed class BeginForm
     public string? Email { get; set; }
 
     [Required(ErrorMessage = "Choose a password.")]
-    [StringLength(200, MinimumLength = 12, ErrorMessage = "Take 12 to 200 characters: three or four words do.")]
+    [StringLength(
+        200,
+        MinimumLength = 12,
+        ErrorMessage = "Take 12 to 200 characters: three or four words do."
+    )]
     public string? Password { get; set; }
 }

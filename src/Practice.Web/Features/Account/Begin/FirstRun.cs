@@ -14,7 +14,8 @@ internal static class FirstRun
                 if (
                     HttpMethods.IsGet(http.Request.Method)
                     && http.Request.Path != Address
-                    && http.Request.Headers.Accept.ToString().Contains("text/html", StringComparison.Ordinal)
+                    && http.Request.Headers.Accept.ToString()
+                        .Contains("text/html", StringComparison.Ordinal)
                     && !await http
                         .RequestServices.GetRequiredService<Installation>()
                         .IsFounded(http.RequestAborted)

@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.Http;
 namespace Practice.Service.Desks;
 
 /// <summary>From where somebody acts: network address and kind of browser, no more than a reader of the audit can use.</summary>
-public static class Origin
+public static class Whereabouts
 {
     private static readonly (string Mark, string Name)[] Browsers =
     [
