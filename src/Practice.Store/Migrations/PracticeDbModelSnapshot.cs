@@ -202,6 +202,10 @@ namespace Practice.Store.Migrations
                         .HasColumnType("jsonb")
                         .HasColumnName("physique");
 
+                    b.Property<Guid?>("ResponsibleId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("responsible_id");
+
                     b.Property<string>("SweatLog")
                         .IsRequired()
                         .HasColumnType("jsonb")
@@ -231,6 +235,9 @@ namespace Practice.Store.Migrations
 
                     b.HasKey("PracticeId", "Id")
                         .HasName("pk_client");
+
+                    b.HasIndex("PracticeId", "ResponsibleId")
+                        .HasDatabaseName("ix_client_practice_id_responsible_id");
 
                     b.ToTable("client", (string)null);
                 });
@@ -335,6 +342,12 @@ namespace Practice.Store.Migrations
                         .HasColumnType("text")
                         .HasColumnName("detail");
 
+                    b.Property<string>("From")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("from");
+
                     b.Property<string>("What")
                         .IsRequired()
                         .HasMaxLength(100)
@@ -348,6 +361,242 @@ namespace Practice.Store.Migrations
                         .HasDatabaseName("ix_audit_entry_practice_id_about");
 
                     b.ToTable("audit_entry", (string)null);
+                });
+
+            modelBuilder.Entity("Practice.Domain.Practices.HealthChange", b =>
+                {
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("practice_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Became")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("became");
+
+                    b.Property<Guid>("ClientId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("client_id");
+
+                    b.Property<Guid>("EntryId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("entry_id");
+
+                    b.Property<string>("Field")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("field");
+
+                    b.Property<string>("Was")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("was");
+
+                    b.HasKey("PracticeId", "Id")
+                        .HasName("pk_health_change");
+
+                    b.HasIndex("PracticeId", "ClientId")
+                        .HasDatabaseName("ix_health_change_practice_id_client_id");
+
+                    b.HasIndex("PracticeId", "EntryId")
+                        .HasDatabaseName("ix_health_change_practice_id_entry_id");
+
+                    b.ToTable("health_change", (string)null);
+                });
+
+            modelBuilder.Entity("Practice.Domain.Practices.Invitation", b =>
+                {
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("practice_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<Instant?>("ClosedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("closed_at");
+
+                    b.Property<string>("Email")
+                        .IsRequired()
+                        .HasMaxLength(320)
+                        .HasColumnType("character varying(320)")
+                        .HasColumnName("email");
+
+                    b.Property<Instant>("ExpiresAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("expires_at");
+
+                    b.Property<Instant>("InvitedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("invited_at");
+
+                    b.Property<string>("InvitedBy")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("invited_by");
+
+                    b.Property<bool>("IsAccepted")
+                        .HasColumnType("boolean")
+                        .HasColumnName("is_accepted");
+
+                    b.Property<string>("Role")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("role");
+
+                    b.Property<string>("SecretHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)")
+                        .HasColumnName("secret_hash");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("PracticeId", "Id")
+                        .HasName("pk_invitation");
+
+                    b.HasIndex("SecretHash")
+                        .HasDatabaseName("ix_invitation_secret_hash");
+
+                    b.ToTable("invitation", (string)null);
+                });
+
+            modelBuilder.Entity("Practice.Domain.Practices.Letter", b =>
+                {
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("practice_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<Guid?>("ClientId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("client_id");
+
+                    b.Property<int>("FailedTries")
+                        .HasColumnType("integer")
+                        .HasColumnName("failed_tries");
+
+                    b.Property<Instant?>("GivenUpAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("given_up_at");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Problem")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("problem");
+
+                    b.Property<byte[]>("Sealed")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed");
+
+                    b.Property<Instant?>("SentAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("sent_at");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("subject");
+
+                    b.Property<string>("To")
+                        .IsRequired()
+                        .HasMaxLength(320)
+                        .HasColumnType("character varying(320)")
+                        .HasColumnName("to");
+
+                    b.Property<Instant>("WrittenAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("written_at");
+
+                    b.Property<string>("WrittenBy")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("written_by");
+
+                    b.HasKey("PracticeId", "Id")
+                        .HasName("pk_letter");
+
+                    b.HasIndex("PracticeId", "ClientId")
+                        .HasDatabaseName("ix_letter_practice_id_client_id");
+
+                    b.ToTable("letter", (string)null);
+                });
+
+            modelBuilder.Entity("Practice.Domain.Practices.MailServer", b =>
+                {
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("practice_id");
+
+                    b.Property<string>("From")
+                        .IsRequired()
+                        .HasMaxLength(320)
+                        .HasColumnType("character varying(320)")
+                        .HasColumnName("from");
+
+                    b.Property<string>("Host")
+                        .IsRequired()
+                        .HasMaxLength(255)
+                        .HasColumnType("character varying(255)")
+                        .HasColumnName("host");
+
+                    b.Property<int>("Port")
+                        .HasColumnType("integer")
+                        .HasColumnName("port");
+
+                    b.Property<byte[]>("SealedPassword")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_password");
+
+                    b.Property<string>("Security")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("security");
+
+                    b.Property<string>("User")
+                        .IsRequired()
+                        .HasMaxLength(320)
+                        .HasColumnType("character varying(320)")
+                        .HasColumnName("user");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("PracticeId")
+                        .HasName("pk_mail_server");
+
+                    b.ToTable("mail_server", (string)null);
                 });
 
             modelBuilder.Entity("Practice.Domain.Practices.PracticeProfile", b =>
@@ -405,6 +654,50 @@ namespace Practice.Store.Migrations
                         .HasName("pk_practice");
 
                     b.ToTable("practice", (string)null);
+                });
+
+            modelBuilder.Entity("Practice.Domain.Practices.SignInSession", b =>
+                {
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("practice_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<Guid>("AccountId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("account_id");
+
+                    b.Property<Instant>("BegunAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("begun_at");
+
+                    b.Property<Instant?>("EndedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("ended_at");
+
+                    b.Property<string>("From")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("from");
+
+                    b.Property<Instant>("SeenAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("seen_at");
+
+                    b.HasKey("PracticeId", "Id")
+                        .HasName("pk_account_session");
+
+                    b.HasIndex("AccountId")
+                        .HasDatabaseName("ix_account_session_account_id");
+
+                    b.HasIndex("PracticeId", "AccountId")
+                        .HasDatabaseName("ix_account_session_practice_id_account_id");
+
+                    b.ToTable("account_session", (string)null);
                 });
 
             modelBuilder.Entity("Practice.Domain.Races.Race", b =>
@@ -659,6 +952,10 @@ namespace Practice.Store.Migrations
                         .HasColumnType("text")
                         .HasColumnName("concurrency_stamp");
 
+                    b.Property<Instant?>("DeactivatedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("deactivated_at");
+
                     b.Property<string>("DisplayName")
                         .IsRequired()
                         .HasMaxLength(200)
@@ -742,6 +1039,29 @@ namespace Practice.Store.Migrations
                         .HasDatabaseName("ix_account_practice_id");
 
                     b.ToTable("account", (string)null);
+                });
+
+            modelBuilder.Entity("Practice.Store.Mail.LetterDue", b =>
+                {
+                    b.Property<Guid>("LetterId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("letter_id");
+
+                    b.Property<Instant>("DueAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("due_at");
+
+                    b.Property<Guid>("Writer")
+                        .HasColumnType("uuid")
+                        .HasColumnName("writer");
+
+                    b.HasKey("LetterId")
+                        .HasName("pk_letter_due");
+
+                    b.HasIndex("DueAt")
+                        .HasDatabaseName("ix_letter_due_due_at");
+
+                    b.ToTable("letter_due", (string)null);
                 });
 
             modelBuilder.Entity("Practice.Store.Practices.RegisteredPractice", b =>
@@ -869,6 +1189,69 @@ namespace Practice.Store.Migrations
                         .HasConstraintName("fk_audit_entry_practice_practice_id");
                 });
 
+            modelBuilder.Entity("Practice.Domain.Practices.HealthChange", b =>
+                {
+                    b.HasOne("Practice.Domain.Clients.Client", null)
+                        .WithMany()
+                        .HasForeignKey("PracticeId", "ClientId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_health_change_client_practice_id_client_id");
+
+                    b.HasOne("Practice.Domain.Practices.AuditEntry", null)
+                        .WithMany("Changes")
+                        .HasForeignKey("PracticeId", "EntryId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_health_change_audit_entry_practice_id_entry_id");
+                });
+
+            modelBuilder.Entity("Practice.Domain.Practices.Invitation", b =>
+                {
+                    b.HasOne("Practice.Domain.Practices.PracticeProfile", null)
+                        .WithMany()
+                        .HasForeignKey("PracticeId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_invitation_practice_practice_id");
+                });
+
+            modelBuilder.Entity("Practice.Domain.Practices.Letter", b =>
+                {
+                    b.HasOne("Practice.Domain.Practices.PracticeProfile", null)
+                        .WithMany()
+                        .HasForeignKey("PracticeId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_letter_practice_practice_id");
+
+                    b.HasOne("Practice.Domain.Clients.Client", null)
+                        .WithMany()
+                        .HasForeignKey("PracticeId", "ClientId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .HasConstraintName("fk_letter_client_practice_id_client_id");
+                });
+
+            modelBuilder.Entity("Practice.Domain.Practices.MailServer", b =>
+                {
+                    b.HasOne("Practice.Domain.Practices.PracticeProfile", null)
+                        .WithOne()
+                        .HasForeignKey("Practice.Domain.Practices.MailServer", "PracticeId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_mail_server_practice_practice_id");
+                });
+
+            modelBuilder.Entity("Practice.Domain.Practices.SignInSession", b =>
+                {
+                    b.HasOne("Practice.Store.Accounts.Account", null)
+                        .WithMany()
+                        .HasForeignKey("AccountId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_account_session_account_account_id");
+                });
+
             modelBuilder.Entity("Practice.Domain.Races.Race", b =>
                 {
                     b.HasOne("Practice.Domain.Clients.Client", null)
@@ -934,6 +1317,11 @@ namespace Practice.Store.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_registered_practice_practice_id");
+                });
+
+            modelBuilder.Entity("Practice.Domain.Practices.AuditEntry", b =>
+                {
+                    b.Navigation("Changes");
                 });
 #pragma warning restore 612, 618
         }
