@@ -13,6 +13,7 @@ using Practice.Service.Practices;
 using Practice.Service.Races;
 using Practice.Service.Screening;
 using Practice.Service.Today;
+using Practice.Service.Weeks;
 using Practice.Store;
 using Practice.Store.Accounts;
 
@@ -87,6 +88,8 @@ public static class PracticeServices
             .AddSingleton<EnterRace>()
             .AddSingleton<CorrectRace>()
             .AddSingleton<Kitchen>()
+            .AddSingleton<RaceDayMenus>()
+            .AddSingleton<LayOutWeek>()
             .AddSingleton<DraftPlan>()
             .AddSingleton<OpenPlan>()
             .AddSingleton<SaveDraft>()

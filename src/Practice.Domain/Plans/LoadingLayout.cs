@@ -91,6 +91,24 @@ public static class LoadingLayout
         return [.. shares];
     }
 
+    /// <summary>The sittings of a laid-out day at their usual times; what is on the plates stays.</summary>
+    public static ImmutableArray<Occasion> UsualTimes(
+        PlanDay day,
+        LoadingChoices choices,
+        LocalDateTime raceStart
+    )
+    {
+        ArgumentNullException.ThrowIfNull(day);
+        ArgumentNullException.ThrowIfNull(choices);
+        var usual = DayShape
+            .Of(choices.OccasionsPerDay)
+            .ToDictionary(s => s.Kind, s => day.DaysBefore == 1 ? OnTheEve(s, raceStart) : s.Time);
+        return
+        [
+            .. day.Occasions.Select(o => o with { Time = usual.GetValueOrDefault(o.Kind, o.Time) }),
+        ];
+    }
+
     private static PlanDay Day(
         int daysBefore,
         decimal share,

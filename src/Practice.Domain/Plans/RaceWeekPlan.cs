@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Practice.Domain.Course;
 using Practice.Domain.Foods;
+using Practice.Domain.Plans.Weeks;
 using Practice.Domain.Quantities;
 using Practice.Domain.Screening;
 using Practice.Domain.Targets;
@@ -82,6 +83,13 @@ public sealed record RaceWeekPlan
 
     /// <summary>The practitioner's own words to the client.</summary>
     public string Note { get; init; } = "";
+
+    /// <summary>The rest of the race week; null where it was not laid out yet.</summary>
+    public RaceWeek? Week { get; init; }
+
+    /// <summary>Every day with plates: the loading days, race morning, recovery.</summary>
+    public IEnumerable<PlanDay> EveryDay =>
+        Week is { } week ? Days.Append(week.Morning).Append(week.Recovery) : Days;
 
     /// <summary>A day of the plan.</summary>
     /// <exception cref="InvalidOperationException">The plan has no such day.</exception>

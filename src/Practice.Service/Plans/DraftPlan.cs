@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using Practice.Domain.Caseload;
 using Practice.Domain.Plans;
+using Practice.Domain.Plans.Weeks;
 using Practice.Domain.Screening;
 using Practice.Domain.Targets;
 using Practice.Service.Desks;
 using Practice.Service.Races;
+using Practice.Service.Weeks;
 using Practice.Store.Plans;
 
 namespace Practice.Service.Plans;
@@ -32,6 +34,7 @@ public sealed class DraftPlan(
     RaceCases cases,
     PlanStore plans,
     IMenuPlanner planner,
+    RaceDayMenus raceDay,
     PracticeCalendar calendar
 )
 {
@@ -65,9 +68,26 @@ public sealed class DraftPlan(
             () => planner.Build(request, new UntilComplete(enough), enough.Token),
             CancellationToken.None
         );
-        var plan = empty with { Days = menu.Days };
+        var loading = empty with { Days = menu.Days };
+        var plan = await Task.Run(
+            () =>
+                raceDay.Fill(WithWeek(loading, raceCase), raceCase.Foods, raceCase.Client, cancel),
+            CancellationToken.None
+        );
         return await File(desk, raceId, plan, menu.Shortfalls);
     }
+
+    private static RaceWeekPlan WithWeek(RaceWeekPlan plan, RaceCase raceCase) =>
+        plan with
+        {
+            Week = WeekLayout.Of(
+                plan,
+                raceCase.Client,
+                raceCase.Race.Value,
+                raceCase.Screening.Adjustments,
+                raceCase.Today
+            ),
+        };
 
     private async Task<DraftOutcome> File(
         Desk desk,
@@ -80,7 +100,9 @@ public sealed class DraftPlan(
         var latest = await plans.Latest(desk.PracticeId, raceId, CancellationToken.None);
         if (latest is { Value.Status: PlanStatus.Draft })
         {
-            latest.Value.Edit(plan, calendar.Now);
+            // what a hand wrote into the week survives a plan built anew
+            var kept = plan.EditWeek(w => w.Keeping(latest.Value.Plan.Week));
+            latest.Value.Edit(kept, calendar.Now);
             return await plans.Save(latest, note, CancellationToken.None) is Saved<PlanVersion>
                 ? new Drafted(latest.Value.Id, shortfalls)
                 : new DraftedElsewhere();
@@ -96,15 +118,5 @@ public sealed class DraftPlan(
         );
         await plans.Add(version, note, CancellationToken.None);
         return new Drafted(version.Id, shortfalls);
-    }
-
-    /// <summary>Stops a build as soon as every sitting has something on the plate.</summary>
-    private sealed class UntilComplete(CancellationTokenSource enough) : IProgress<MenuProgress>
-    {
-        public void Report(MenuProgress value)
-        {
-            if (value.Days is not null)
-                enough.Cancel();
-        }
     }
 }

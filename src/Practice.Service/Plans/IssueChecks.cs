@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Practice.Domain.Plans;
-using Practice.Domain.Screening;
+using Practice.Domain.Plans.Weeks;
+using Practice.Service.Races;
 
 namespace Practice.Service.Plans;
 
@@ -16,7 +17,7 @@ internal static class IssueChecks
         return
         [
             .. plan
-                .Days.SelectMany(d => d.Occasions)
+                .EveryDay.SelectMany(d => d.Occasions)
                 .SelectMany(o => o.Portions)
                 .Where(p => banned.ContainsKey(p.FoodId))
                 .Select(p => $"{p.Name} ({banned[p.FoodId]})")
@@ -25,12 +26,26 @@ internal static class IssueChecks
     }
 
     /// <summary>The plan with today's cautions, and number-free when screening says so today.</summary>
-    public static RaceWeekPlan UpToDate(RaceWeekPlan plan, ScreeningOutcome screening) =>
-        plan with
+    public static RaceWeekPlan UpToDate(RaceWeekPlan plan, RaceCase raceCase)
+    {
+        var screening = raceCase.Screening;
+        var fresh = plan.EditWeek(week =>
+            WeekLayout
+                .Of(
+                    plan,
+                    raceCase.Client,
+                    raceCase.Race.Value,
+                    screening.Adjustments,
+                    raceCase.Today
+                )
+                .Freshened(week)
+        );
+        return fresh with
         {
             Cautions = screening.Cautions,
             NumberFree = screening.Adjustments.NumberFree,
             Fluids = PlanAdvice.Fluids(screening.Adjustments),
             Why = PlanAdvice.Why(plan.Header, plan.Targets, screening.Adjustments),
         };
+    }
 }

@@ -54,7 +54,7 @@ public sealed class IssuePlan(RaceCases cases, PlanStore plans, PracticeCalendar
             { IsEmpty: false } unsafeFoods
         )
             return new UnsafeFoods(unsafeFoods);
-        if (version.Value.Plan.Days.SelectMany(d => d.Occasions).Any(o => o.Portions.IsEmpty))
+        if (version.Value.Plan.EveryDay.SelectMany(d => d.Occasions).Any(o => o.Portions.IsEmpty))
             return new NothingOnThePlate();
         return await Issue(desk, version, raceCase, cancel);
     }
@@ -67,10 +67,7 @@ public sealed class IssuePlan(RaceCases cases, PlanStore plans, PracticeCalendar
     )
     {
         // what the client reads is what screening says today, not on the day the draft was begun
-        version.Value.Edit(
-            IssueChecks.UpToDate(version.Value.Plan, raceCase.Screening),
-            calendar.Now
-        );
+        version.Value.Edit(IssueChecks.UpToDate(version.Value.Plan, raceCase), calendar.Now);
         version.Value.Issue(desk.Name, calendar.Now);
         var note = desk.Note("plan-issued", version.Value.Id, calendar.Now);
         if (await plans.Save(version, note, cancel) is not Saved<PlanVersion>)

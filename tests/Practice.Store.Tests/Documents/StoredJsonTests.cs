@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Practice.Domain.Clients;
 using Practice.Domain.Plans;
 using Practice.Store.Documents;
@@ -25,6 +26,18 @@ public class StoredJsonTests
         var json = StoredJson.Write(Sample.Plan());
         Assert.DoesNotContain("totals", json, StringComparison.Ordinal);
         Assert.DoesNotContain("\"grams\":105", json, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_document_from_before_there_were_race_weeks_still_opens()
+    {
+        var plan = Sample.Plan();
+        var older = JsonNode.Parse(StoredJson.Write(plan))!.AsObject();
+        Assert.True(older.Remove("week"));
+        var read = StoredJson.Read<RaceWeekPlan>(older.ToJsonString());
+        Assert.Null(read.Week);
+        Assert.Equal(read.Days, read.EveryDay);
+        Assert.Equivalent(plan with { Week = null }, read, strict: true);
     }
 
     [Fact]
