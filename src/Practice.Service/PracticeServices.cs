@@ -8,9 +8,11 @@ using Practice.Service.Clients;
 using Practice.Service.Demo;
 using Practice.Service.Desks;
 using Practice.Service.Hosting;
+using Practice.Service.News;
 using Practice.Service.Plans;
 using Practice.Service.Practices;
 using Practice.Service.Races;
+using Practice.Service.Rehearsals;
 using Practice.Service.Screening;
 using Practice.Service.Today;
 using Practice.Service.Weeks;
@@ -97,6 +99,19 @@ public static class PracticeServices
             .AddSingleton<BeginVersion>()
             .AddSingleton<WithdrawPlan>()
             .AddSingleton<PrintPlan>()
+            .AddSingleton<LiveNews>()
+            .AddSingleton<WarningHolds>()
+            .AddSingleton<RehearsalCalendars>()
+            .AddSingleton<ReviseBackground>()
+            .AddSingleton<ProposeRehearsals>()
+            .AddSingleton<BookRehearsal>()
+            .AddSingleton<MoveRehearsal>()
+            .AddSingleton<CancelRehearsal>()
+            .AddSingleton<RecordFeedback>()
+            .AddSingleton<ReadTrials>()
+            .AddSingleton<OpenRehearsal>()
+            .AddSingleton<PlanRevision>()
+            .AddSingleton<DecideRehearsal>()
             .AddSingleton<TodaysWork>()
             .AddSingleton<DemoPlans>()
             .AddHostedService(provider => provider.GetRequiredService<DemoPlans>())

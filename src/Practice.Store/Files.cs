@@ -41,7 +41,8 @@ internal static class Files
         OnFile<T> held,
         AuditEntry audit,
         Func<PracticeDb, IQueryable<T>> same,
-        CancellationToken cancel
+        CancellationToken cancel,
+        params object[] added
     )
         where T : class
     {
@@ -50,6 +51,7 @@ internal static class Files
             var entry = db.Update(held.Value);
             entry.Property<uint>(TenantMapping.Version).OriginalValue = held.Version;
             db.Add(audit);
+            db.AddRange(added);
             try
             {
                 await db.SaveChangesAsync(cancel);

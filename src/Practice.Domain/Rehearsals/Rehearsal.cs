@@ -83,6 +83,9 @@ public sealed record ReviewDecision(TrialVerdict Verdict, string By, Instant At,
 
     /// <summary>The plan version that came of it; null when the plan stayed as it was.</summary>
     public Guid? PlanVersionId { get; init; }
+
+    /// <summary>The plan version that was changed; null when the plan stayed as it was.</summary>
+    public Guid? FromVersionId { get; init; }
 }
 
 /// <summary>A proposed change, accepted or not.</summary>

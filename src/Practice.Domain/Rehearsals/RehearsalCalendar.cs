@@ -101,6 +101,20 @@ public sealed record RehearsalCalendar
             : new([full[0]], "There is room for one: the full rehearsal, before a long run.");
     }
 
+    /// <summary>The earliest day for one more rehearsal that the fewest words speak against; null when none is left.</summary>
+    /// <param name="kind">How much is tried.</param>
+    /// <param name="notBefore">The earliest day of its run.</param>
+    public RehearsalPlace? Next(RehearsalKind kind, LocalDate notBefore) =>
+        Enumerable
+            .Range(0, Math.Max(0, DaysBefore(notBefore) - TooLate + 1))
+            .Select(days => RehearsalPlace.On(kind, notBefore.PlusDays(days)))
+            .Select(place => (Place: place, Notes: Judge(place)))
+            .Where(on => !on.Notes.Any(n => n.Blocks))
+            .OrderBy(on => on.Notes.Length)
+            .ThenBy(on => on.Place.RunOn)
+            .FirstOrDefault()
+            .Place;
+
     /// <summary>What speaks against a place; empty when nothing does.</summary>
     public ImmutableArray<PlacementNote> Judge(RehearsalPlace place)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using Practice.Domain.Evidence;
 using Practice.Domain.Screening;
 
@@ -29,6 +30,9 @@ public static class WarningSigns
     /// <summary>Key of the hold.</summary>
     public const string HoldKey = "rehearsal-warning-sign";
 
+    /// <summary>Title of the hold.</summary>
+    public const string HoldTitle = "Warning sign in a rehearsal";
+
     /// <summary>What the client reads at once. Holds no number.</summary>
     public static Caution Advice { get; } =
         new(
@@ -46,11 +50,39 @@ public static class WarningSigns
             ? null
             : new(
                 HoldKey,
-                "Warning sign in a rehearsal",
+                HoldTitle,
                 $"Reported: {string.Join(", ", signs.Distinct().Order().Select(InWords))}. A physician's clearance is needed "
                     + "before the next rehearsal or plan.",
                 Sources.WarningSigns
             );
+
+    /// <summary>
+    /// The hold of a client's rehearsals that stands on a day; null without any. A clearance lifts the signs of rehearsals
+    /// up to its own date: a sign told later needs another.
+    /// </summary>
+    /// <param name="rehearsals">Rehearsals of one client.</param>
+    /// <param name="clearances">What professionals said.</param>
+    /// <param name="today">The day.</param>
+    public static Hold? Standing(
+        IEnumerable<Rehearsal> rehearsals,
+        IEnumerable<Clearance> clearances,
+        LocalDate today
+    )
+    {
+        var given = clearances.ToList();
+        return Hold([
+            .. rehearsals
+                .Where(r => r.Feedback is not null)
+                .SelectMany(r =>
+                    r.Feedback!.WarningSigns.Where(sign =>
+                        !given.Any(c =>
+                            c.On >= LocalDate.Min(r.RunOn, r.Feedback.ReceivedAt.InUtc().Date)
+                            && Hold([sign])!.IsLiftedBy(c, today)
+                        )
+                    )
+                ),
+        ]);
+    }
 
     /// <summary>A sign in words.</summary>
     public static string InWords(this WarningSign sign) =>

@@ -11,10 +11,12 @@ namespace Practice.Service.Clients;
 /// <param name="Screening">Answers and clearances; without an answer before the first screening.</param>
 /// <param name="Outcome">What the answers mean today.</param>
 /// <param name="StandingHolds">Holds that nothing lifts today.</param>
+/// <param name="Warning">The one of them that a warning sign in a rehearsal raised; null without.</param>
 public sealed record ClientFile(
     OnFile<Client> Client,
     ImmutableArray<RaceRow> Races,
     ScreeningRecord Screening,
     ScreeningOutcome Outcome,
-    ImmutableArray<Hold> StandingHolds
+    ImmutableArray<Hold> StandingHolds,
+    Hold? Warning
 );

@@ -1,4 +1,5 @@
 using Practice.Service.Desks;
+using Practice.Service.Rehearsals;
 using Practice.Service.Screening;
 using Practice.Store.Clients;
 using Practice.Store.Races;
@@ -10,6 +11,7 @@ public sealed class OpenClient(
     ClientStore clients,
     RaceStore races,
     CurrentScreening screenings,
+    WarningHolds warnings,
     PracticeCalendar calendar
 )
 {
@@ -19,12 +21,15 @@ public sealed class OpenClient(
         if (await clients.Find(desk.PracticeId, clientId, cancel) is not { } client)
             return null;
         var screening = await screenings.Of(desk, clientId, cancel);
+        var warning = await warnings.Of(desk, clientId, screening, cancel);
+        var standing = screening.StandingHolds(client.Value, calendar.Today);
         return new ClientFile(
             client,
             await races.OfClient(desk.PracticeId, clientId, cancel),
             screening,
             screening.Outcome(client.Value, calendar.Today),
-            screening.StandingHolds(client.Value, calendar.Today)
+            warning is null ? standing : [warning, .. standing],
+            warning
         );
     }
 }

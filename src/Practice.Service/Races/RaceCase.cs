@@ -8,6 +8,7 @@ using Practice.Domain.Races;
 using Practice.Domain.Screening;
 using Practice.Domain.Targets;
 using Practice.Service.Desks;
+using Practice.Service.Rehearsals;
 using Practice.Service.Screening;
 using Practice.Store.Clients;
 using Practice.Store.Races;
@@ -40,6 +41,7 @@ public sealed class RaceCases(
     ClientStore clients,
     RaceStore races,
     CurrentScreening screenings,
+    WarningHolds warnings,
     PracticeCalendar calendar
 )
 {
@@ -58,7 +60,12 @@ public sealed class RaceCases(
             client.Value,
             race,
             screening.Outcome(client.Value, today, finish),
-            screening.StandingHolds(client.Value, today, finish),
+            [
+                .. await warnings.Of(desk, client.Value.Id, screening, cancel) is { } hold
+                    ? [hold]
+                    : ImmutableArray<Hold>.Empty,
+                .. screening.StandingHolds(client.Value, today, finish),
+            ],
             today
         );
     }

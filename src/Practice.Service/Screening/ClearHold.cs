@@ -1,6 +1,8 @@
 using Practice.Domain.Caseload;
+using Practice.Domain.Rehearsals;
 using Practice.Domain.Screening;
 using Practice.Service.Desks;
+using Practice.Service.Rehearsals;
 using Practice.Store.Clients;
 using Practice.Store.Screening;
 
@@ -23,6 +25,7 @@ public sealed record ClearanceRefused(string Why) : ClearOutcome;
 public sealed class ClearHold(
     ScreeningStore screenings,
     ClientStore clients,
+    WarningHolds warnings,
     PracticeCalendar calendar
 )
 {
@@ -40,7 +43,10 @@ public sealed class ClearHold(
             || await clients.Find(desk.PracticeId, clientId, cancel) is not { } client
         )
             return new ClearanceRefused("Answer the health questions first.");
+        var warning = await warnings.Of(desk, clientId, onFile.Value, cancel);
         var holds = onFile.Value.Outcome(client.Value, calendar.Today).Holds;
+        if (warning is not null)
+            holds = holds.Add(warning);
         if (holds.FirstOrDefault(h => h.Key == clearance.HoldKey) is not { } hold)
             return new ClearanceRefused("There is no such hold any more.");
         if (
@@ -51,6 +57,13 @@ public sealed class ClearHold(
         if (!hold.IsLiftedBy(clearance, calendar.Today))
             return new ClearanceRefused(WhatIsMissing(hold));
         onFile.Value.Clear(clearance);
+        if (
+            hold.Key == WarningSigns.HoldKey
+            && await warnings.Of(desk, clientId, onFile.Value, cancel) is not null
+        )
+            return new ClearanceRefused(
+                "It is older than what the client told. The sign itself must be cleared."
+            );
         var note = desk.Note("hold-cleared", clientId, calendar.Now);
         return await screenings.Save(onFile, note, cancel) is Saved<ScreeningRecord>
             ? new Cleared()

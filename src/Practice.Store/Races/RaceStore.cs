@@ -41,6 +41,17 @@ public sealed class RaceStore
         return [.. await db.Rows(db.Races.Where(r => r.ClientId == clientId)).ToListAsync(cancel)];
     }
 
+    /// <summary>Some races, earliest first.</summary>
+    public async Task<ImmutableArray<RaceRow>> OfSeveral(
+        Guid practiceId,
+        IReadOnlyCollection<Guid> raceIds,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(practiceId);
+        return [.. await db.Rows(db.Races.Where(r => raceIds.Contains(r.Id))).ToListAsync(cancel)];
+    }
+
     /// <summary>Races of the caseload that start from the first to the last day, both included, earliest first.</summary>
     public async Task<ImmutableArray<RaceRow>> Between(
         Guid practiceId,

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
 using Practice.Domain.Caseload;
+using Practice.Domain.Plans;
 using Practice.Domain.Practices;
 using Practice.Domain.Rehearsals;
 
@@ -42,6 +43,23 @@ public sealed class RehearsalStore
             audit,
             db => db.Rehearsals.Where(r => r.Id == rehearsal.Value.Id),
             cancel
+        );
+
+    /// <summary>Keeps a review together with the plan version that came of it: both or none.</summary>
+    public Task<SaveOutcome<Rehearsal>> Save(
+        OnFile<Rehearsal> rehearsal,
+        AuditEntry audit,
+        PlanVersion next,
+        AuditEntry begun,
+        CancellationToken cancel
+    ) =>
+        _contexts.Save(
+            rehearsal,
+            audit,
+            db => db.Rehearsals.Where(r => r.Id == rehearsal.Value.Id),
+            cancel,
+            next,
+            begun
         );
 
     /// <summary>Rehearsals for one race, earliest first, cancelled ones included.</summary>

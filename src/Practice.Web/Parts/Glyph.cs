@@ -36,6 +36,8 @@ public enum Glyph
     Pencil,
     Send,
     Leave,
+    Calendar,
+    Feedback,
 }
 
 /// <summary>The strokes of each drawing, on a grid of 24 by 24.</summary>
@@ -83,6 +85,8 @@ public static class Glyphs
         [Glyph.Flag] = "M6 21V4M6 4.5c4-2.5 7 2.5 12 0v9c-5 2.5-8-2.5-12 0",
         [Glyph.Pencil] = "M4.5 19.5l1-4.5L16 4.5l3.5 3.5L9 18.5zM13.5 7l3.5 3.5",
         [Glyph.Send] = "M20.5 3.5 3.5 10.5l6.5 3 3 6.5zM10 13.5l4.5-4.5",
+        [Glyph.Calendar] = "M4.5 6h15v13.5h-15zM4.5 10.5h15M8.5 3.5V7M15.5 3.5V7",
+        [Glyph.Feedback] = "M4 5h16v11h-9.5L6 20v-4H4zM8 9h8M8 12h5",
         [Glyph.Leave] = "M14 4.5H5v15h9M10 12h10.5M17 8.5l3.5 3.5-3.5 3.5",
     }.ToFrozenDictionary();
 

@@ -61,6 +61,7 @@ internal static class SampleRehearsal
         {
             Answers = [new ProposalAnswer("halve-food", "Half of the banana", true)],
             PlanVersionId = Guid.CreateVersion7(),
+            FromVersionId = Guid.CreateVersion7(),
         };
 
     public static Rehearsal Booked(Race race, LocalDate? runOn = null) =>

@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using Practice.Domain.Clients;
+using Practice.Domain.Foods;
+using Practice.Domain.Rehearsals;
+using Practice.Service.Desks;
+using Practice.Store.Rehearsals;
+
+namespace Practice.Service.Rehearsals;
+
+/// <summary>A rehearsal that the client told of, and how it reads.</summary>
+/// <param name="Rehearsal">The rehearsal.</param>
+/// <param name="Review">How it reads; with the practitioner's verdict where she gave one.</param>
+public sealed record ReadTrial(Rehearsal Rehearsal, RehearsalReview Review);
+
+/// <summary>What all trials of a client say together.</summary>
+/// <param name="Trials">Trials, earliest first, for whatever race.</param>
+/// <param name="Suspects">Chances of the foods.</param>
+/// <param name="DoseResponse">Risk against dose; null with fewer than six trials.</param>
+public sealed record ClientTrials(
+    ImmutableArray<ReadTrial> Trials,
+    SuspectFoods Suspects,
+    DoseResponse? DoseResponse
+)
+{
+    internal static ClientTrials Of(
+        Client client,
+        IEnumerable<Rehearsal> rehearsals,
+        RehearsalBackground background
+    )
+    {
+        var read = rehearsals
+            .Where(r => r is { Feedback: not null, Status: not RehearsalStatus.Cancelled })
+            .OrderBy(r => r.RunOn)
+            .Select(r => new ReadTrial(r, Read(r)))
+            .ToImmutableArray();
+        var mass = client.LatestMass?.Mass.Kilograms ?? 0;
+        var trials = FoodTrial.Of(read.Select(r => r.Review), mass);
+        return new(
+            read,
+            SuspectFoods.Of(trials, Assumptions(background.Gut)),
+            Practice.Domain.Rehearsals.DoseResponse.Of(trials)
+        );
+    }
+
+    private static RehearsalReview Read(Rehearsal rehearsal)
+    {
+        var review = RehearsalReview.Of(rehearsal.Details, rehearsal.Plan, rehearsal.Feedback!);
+        return rehearsal.Decision is { } decision
+            ? review with
+            {
+                Verdict = decision.Verdict,
+            }
+            : review;
+    }
+
+    private static SuspectAssumptions Assumptions(GutHistory gut) =>
+        SuspectAssumptions.Default with
+        {
+            Priors = FoodLibrary.Standard.All.ToImmutableDictionary(
+                food => food.Id,
+                food => FoodPrior.Of(food, gut)
+            ),
+        };
+}
+
+/// <summary>Reads all trials of a client.</summary>
+public sealed class ReadTrials(RehearsalStore rehearsals, RehearsalCalendars calendars)
+{
+    internal async Task<ClientTrials> Of(Desk desk, Client client, CancellationToken cancel) =>
+        ClientTrials.Of(
+            client,
+            await rehearsals.OfClient(desk.PracticeId, client.Id, cancel),
+            await calendars.Background(desk, client.Id, cancel)
+        );
+}

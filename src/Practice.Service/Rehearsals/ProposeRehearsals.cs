@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using Practice.Domain.Plans;
+using Practice.Domain.Rehearsals;
+using Practice.Service.Desks;
+using Practice.Store.Plans;
+using Practice.Store.Races;
+using Practice.Store.Rehearsals;
+
+namespace Practice.Service.Rehearsals;
+
+/// <summary>Opens the rehearsals of a race and proposes what is still to be booked.</summary>
+public sealed class ProposeRehearsals(
+    RaceStore races,
+    PlanStore plans,
+    RehearsalStore rehearsals,
+    RehearsalCalendars calendars
+)
+{
+    /// <returns>The rehearsals; null when the practice has no such race.</returns>
+    public async Task<RaceRehearsals?> Run(Desk desk, Guid raceId, CancellationToken cancel)
+    {
+        if (await races.Find(desk.PracticeId, raceId, cancel) is not { Value: var race })
+            return null;
+        var background = await calendars.Background(desk, race.ClientId, cancel);
+        var all = (await rehearsals.OfRace(desk.PracticeId, raceId, cancel))
+            .Where(r => r.Status != RehearsalStatus.Cancelled)
+            .ToImmutableArray();
+        var calendar = calendars.Of(race, background, all);
+        return new RaceRehearsals(
+            race,
+            [.. all.Select(r => Placed(r, calendars.Of(race, background, all.Where(o => o != r))))],
+            background,
+            calendar,
+            Propose(calendar, all),
+            await Version(desk, raceId, cancel)
+        );
+    }
+
+    private static PlacedRehearsal Placed(Rehearsal rehearsal, RehearsalCalendar others) =>
+        new(
+            rehearsal,
+            rehearsal.Status == RehearsalStatus.Booked
+                ? others.Judge(RehearsalCalendars.Place(rehearsal.Details))
+                : []
+        );
+
+    // a full rehearsal that failed is repeated a week later at the earliest
+    private static RehearsalProposal Propose(
+        RehearsalCalendar calendar,
+        ImmutableArray<Rehearsal> all
+    )
+    {
+        var last = all.LastOrDefault();
+        var failed =
+            last is { Details.Kind: RehearsalKind.Full, Decision.Verdict: TrialVerdict.Fail };
+        if (!failed)
+            return calendar.Propose();
+        return
+            calendar.Next(RehearsalKind.Full, last!.RunOn.PlusDays(RehearsalCalendar.Apart))
+                is { } again
+            ? new([again], "The last full rehearsal failed: repeat it with the changed plan.")
+            : new([], "The last full rehearsal failed, and no time is left to repeat it.");
+    }
+
+    private async Task<PlanVersion?> Version(Desk desk, Guid raceId, CancellationToken cancel) =>
+        await plans.Latest(desk.PracticeId, raceId, cancel)
+            is { Value: { Status: not PlanStatus.Withdrawn } version }
+            ? version
+            : null;
+}

@@ -1,0 +1,31 @@
+using Practice.Domain.Caseload;
+using Practice.Domain.Rehearsals;
+using Practice.Service.Desks;
+using Practice.Store.Rehearsals;
+
+namespace Practice.Service.Rehearsals;
+
+/// <summary>Records long-run days, days that do not do, and what a client told of foods.</summary>
+public sealed class ReviseBackground(BackgroundStore backgrounds, PracticeCalendar calendar)
+{
+    /// <summary>Reads the background, changes it and keeps it.</summary>
+    /// <returns>Whether it is on file; not when somebody else changed it at the same moment.</returns>
+    public async Task<bool> Run(
+        Desk desk,
+        Guid clientId,
+        Action<RehearsalBackground> change,
+        CancellationToken cancel
+    )
+    {
+        var note = desk.Note("rehearsal-background-kept", clientId, calendar.Now);
+        if (await backgrounds.Of(desk.PracticeId, clientId, cancel) is { } onFile)
+        {
+            change(onFile.Value);
+            return await backgrounds.Save(onFile, note, cancel) is Saved<RehearsalBackground>;
+        }
+        var background = RehearsalBackground.Of(desk.PracticeId, clientId);
+        change(background);
+        await backgrounds.Add(background, note, cancel);
+        return true;
+    }
+}
