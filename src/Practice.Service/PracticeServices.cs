@@ -89,6 +89,7 @@ public static class PracticeServices
             .AddSingleton<OpenRace>()
             .AddSingleton<EnterRace>()
             .AddSingleton<CorrectRace>()
+            .AddSingleton<Stove>()
             .AddSingleton<Kitchen>()
             .AddSingleton<RaceDayMenus>()
             .AddSingleton<LayOutWeek>()

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using NodaTime;
+using NodaTime.Text;
 using Practice.Domain.Quantities;
 
 namespace Practice.Domain.Evidence;
@@ -11,6 +13,12 @@ public sealed record BasisInput(string Name, string Value)
     /// <summary>A number with its unit, rounded for reading.</summary>
     public static BasisInput Of(string name, decimal value, string unit, int decimals = 0) =>
         new(name, $"{Rounding.Shown(value, decimals)} {unit}".TrimEnd());
+
+    /// <summary>A day as a reader says it: "20 Nov 2026".</summary>
+    public static string Day(LocalDate day) => ReadableDay.Format(day);
+
+    private static readonly LocalDatePattern ReadableDay =
+        LocalDatePattern.CreateWithInvariantCulture("d MMM uuuu");
 
     /// <summary>A computed number with its unit, rounded for reading.</summary>
     public static BasisInput Of(string name, double value, string unit, int decimals = 0) =>

@@ -22,7 +22,7 @@ internal static class BodyMassGainTarget
             Decimals = 1,
             Override = own,
             Basis = new Basis(
-                "(1 + 3 g of water, 2 to 4) x muscle glycogen gained",
+                "(1 + 3 g of water, 2 to 4) × muscle glycogen gained",
                 [
                     BasisInput.Of(
                         "Muscle glycogen at the start",

@@ -25,7 +25,7 @@ internal static class CarbohydrateAmounts
             Unit = "g/day",
             Override = own,
             Basis = new Basis(
-                "rate x body mass",
+                "rate × body mass",
                 [new("Rate", TargetWords.Aim(rate)), loading.MassInput],
                 [Sources.Thomas2016, Sources.WithinATenth],
                 "Available carbohydrate: fibre is not counted."
@@ -48,7 +48,7 @@ internal static class CarbohydrateAmounts
             Unit = "g",
             Override = own,
             Basis = new Basis(
-                "carbohydrate of a full day x hours / 24",
+                "carbohydrate of a full day × hours / 24",
                 [
                     new("Full day", TargetWords.Aim(perDay)),
                     BasisInput.Of("Loading window", (decimal)windowHours, "h"),

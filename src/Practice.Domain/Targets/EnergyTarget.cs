@@ -38,7 +38,7 @@ internal static class EnergyTarget
             Unit = "kcal/day",
             Override = own,
             Basis = new Basis(
-                "4 x carbohydrate + 4 x protein + 9 x fat + 2 x fibre",
+                "4 × carbohydrate + 4 × protein + 9 × fat + 2 × fibre",
                 Inputs(loading, carbohydrate, proteinG, fatG, fibreG),
                 [
                     Sources.Regulation1169,

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using NodaTime.Text;
 using Practice.Domain.Clients;
 using Practice.Domain.Evidence;
 using Practice.Domain.Physiology;
@@ -119,7 +118,7 @@ internal static class ExpectedFinishTarget
 
     private static string Words(RaceResult result)
     {
-        var on = result.On is { } day ? $", {LocalDatePattern.Iso.Format(day)}" : "";
+        var on = result.On is { } day ? $", {BasisInput.Day(day)}" : "";
         return $"{Rounding.Shown(result.DistanceKm, 1)} km in {Words(result.Time)}{on}";
     }
 }

@@ -1,5 +1,4 @@
 using NodaTime;
-using NodaTime.Text;
 using Practice.Domain.Clients;
 using Practice.Domain.Evidence;
 using Practice.Domain.Physiology;
@@ -27,7 +26,7 @@ internal sealed record LoadingCase
         BasisInput.Of(
             "Body mass",
             MassKg,
-            $"kg, weighed {LocalDatePattern.Iso.Format(Weighing.On)}",
+            $"kg, weighed {BasisInput.Day(Weighing.On)}",
             decimals: 1
         );
 

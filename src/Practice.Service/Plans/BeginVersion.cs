@@ -24,7 +24,10 @@ public sealed class BeginVersion(PlanStore plans, PracticeCalendar calendar)
             reason,
             calendar.Now
         );
-        await plans.Add(draft, desk.Note("plan-begun", draft.Id, calendar.Now), cancel);
-        return draft.Id;
+        var filed = await plans.Add(draft, desk.Note("plan-begun", draft.Id, calendar.Now), cancel);
+        // somebody was quicker: theirs is the open draft
+        return filed is null
+            ? (await plans.Latest(desk.PracticeId, from.Value.RaceId, cancel))?.Value.Id
+            : draft.Id;
     }
 }

@@ -35,6 +35,7 @@ public sealed class DraftPlan(
     PlanStore plans,
     IMenuPlanner planner,
     RaceDayMenus raceDay,
+    Stove stove,
     PracticeCalendar calendar
 )
 {
@@ -64,15 +65,12 @@ public sealed class DraftPlan(
         );
         var request = MenuRequests.Of(empty, raceCase.Foods, raceCase.Client);
         using var enough = CancellationTokenSource.CreateLinkedTokenSource(cancel);
-        var menu = await Task.Run(
-            () => planner.Build(request, new UntilComplete(enough), enough.Token),
-            CancellationToken.None
+        var menu = await stove.Run(() =>
+            planner.Build(request, new UntilComplete(enough), enough.Token)
         );
         var loading = empty with { Days = menu.Days };
-        var plan = await Task.Run(
-            () =>
-                raceDay.Fill(WithWeek(loading, raceCase), raceCase.Foods, raceCase.Client, cancel),
-            CancellationToken.None
+        var plan = await stove.Run(() =>
+            raceDay.Fill(WithWeek(loading, raceCase), raceCase.Foods, raceCase.Client, cancel)
         );
         return await File(desk, raceId, plan, menu.Shortfalls);
     }
@@ -116,7 +114,8 @@ public sealed class DraftPlan(
             number == 1 ? "First plan" : "Built anew",
             calendar.Now
         );
-        await plans.Add(version, note, CancellationToken.None);
-        return new Drafted(version.Id, shortfalls);
+        return await plans.Add(version, note, CancellationToken.None) is null
+            ? new DraftedElsewhere()
+            : new Drafted(version.Id, shortfalls);
     }
 }

@@ -6,7 +6,7 @@ using Practice.Domain.Plans;
 namespace Practice.Service.Plans;
 
 /// <summary>The planner at the workbench: everything but building anew, for a plan that is not saved yet.</summary>
-public sealed class Kitchen(IMenuPlanner planner)
+public sealed class Kitchen(IMenuPlanner planner, Stove stove)
 {
     /// <summary>Restores a day's limits around what is locked.</summary>
     public Task<Rebalanced> Rebalance(
@@ -14,7 +14,7 @@ public sealed class Kitchen(IMenuPlanner planner)
         RaceWeekPlan plan,
         LocalDate day,
         CancellationToken cancel
-    ) => Task.Run(() => planner.Rebalance(file.RequestFor(plan), day, cancel), cancel);
+    ) => stove.Run(() => planner.Rebalance(file.RequestFor(plan), day, cancel));
 
     /// <summary>Fills the whole plan anew around what is locked.</summary>
     public Task<MenuResult> Build(
@@ -22,18 +22,14 @@ public sealed class Kitchen(IMenuPlanner planner)
         RaceWeekPlan plan,
         IProgress<MenuProgress>? progress,
         CancellationToken cancel
-    ) =>
-        Task.Run(
-            () => planner.Build(file.RequestFor(plan), progress, cancel),
-            CancellationToken.None
-        );
+    ) => stove.Run(() => planner.Build(file.RequestFor(plan), progress, cancel));
 
     /// <summary>What could stand in for a portion.</summary>
     public Task<ImmutableArray<SwapOption>> Swaps(
         PlanFile file,
         RaceWeekPlan plan,
         PortionRef portion
-    ) => Task.Run(() => planner.Swaps(file.RequestFor(plan), portion));
+    ) => stove.Run(() => planner.Swaps(file.RequestFor(plan), portion));
 
     /// <summary>What could be added to a sitting.</summary>
     public Task<ImmutableArray<Portion>> Additions(
@@ -41,7 +37,7 @@ public sealed class Kitchen(IMenuPlanner planner)
         RaceWeekPlan plan,
         LocalDate day,
         OccasionKind occasion
-    ) => Task.Run(() => planner.Additions(file.RequestFor(plan), day, occasion));
+    ) => stove.Run(() => planner.Additions(file.RequestFor(plan), day, occasion));
 
     /// <summary>Which limits the plan misses as it stands.</summary>
     public ImmutableArray<Shortfall> Check(PlanFile file, RaceWeekPlan plan) =>
@@ -52,5 +48,5 @@ public sealed class Kitchen(IMenuPlanner planner)
         PlanFile file,
         RaceWeekPlan plan,
         CancellationToken cancel
-    ) => Task.Run(() => planner.Explain(file.RequestFor(plan), cancel), cancel);
+    ) => stove.Run(() => planner.Explain(file.RequestFor(plan), cancel));
 }

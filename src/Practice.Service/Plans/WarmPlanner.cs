@@ -6,8 +6,8 @@ namespace Practice.Service.Plans;
 /// <summary>
 /// Loads the solver's native library and compiles the hot paths before the first practitioner waits for them.
 /// </summary>
-internal sealed class WarmPlanner(MenuPlanner planner) : BackgroundService
+internal sealed class WarmPlanner(MenuPlanner planner, Stove stove) : BackgroundService
 {
     protected override Task ExecuteAsync(CancellationToken stoppingToken) =>
-        Task.Run(() => planner.WarmUp(stoppingToken), stoppingToken);
+        stove.Run(() => planner.WarmUp(stoppingToken));
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
+using Npgsql;
 using Practice.Domain.Caseload;
 using Practice.Domain.Plans;
 using Practice.Domain.Practices;
@@ -89,11 +90,25 @@ public sealed class PlanStore
         return (last ?? 0) + 1;
     }
 
-    public Task<OnFile<PlanVersion>> Add(
+    /// <returns>The version as filed; null when somebody took its number meanwhile.</returns>
+    public async Task<OnFile<PlanVersion>?> Add(
         PlanVersion version,
         AuditEntry audit,
         CancellationToken cancel
-    ) => _contexts.Add(version, audit, cancel);
+    )
+    {
+        try
+        {
+            return await _contexts.Add(version, audit, cancel);
+        }
+        catch (DbUpdateException e)
+            when (e.InnerException
+                    is PostgresException { SqlState: PostgresErrorCodes.UniqueViolation }
+            )
+        {
+            return null;
+        }
+    }
 
     public Task<SaveOutcome<PlanVersion>> Save(
         OnFile<PlanVersion> version,

@@ -34,7 +34,6 @@ public class PlanStoreTests(TwoPractices practices) : IClassFixture<TwoPractices
         Assert.Equal(second.Value.Id, (await Plans.Latest(Practice, race.Id, Cancel))?.Value.Id);
         var rows = await Plans.Versions(Practice, race.Id, Cancel);
         Assert.Equal([2, 1], rows.Select(r => r.Number));
-        await Assert.ThrowsAsync<DbUpdateException>(() => AddAsync(race, 2));
     }
 
     [Fact]
@@ -96,6 +95,16 @@ public class PlanStoreTests(TwoPractices practices) : IClassFixture<TwoPractices
         Assert.Equal(PlanStatus.Withdrawn, read?.Value.Status);
     }
 
+    [Fact]
+    public async Task A_version_whose_number_is_taken_is_not_filed()
+    {
+        var race = await RaceAsync();
+        var first = await AddAsync(race);
+        Assert.Null(await Plans.Add(Sample.Draft(race, 1), Sample.Audit(Practice), Cancel));
+        var versions = await Plans.Versions(Practice, race.Id, Cancel);
+        Assert.Equal([first.Value.Id], versions.Select(v => v.Id));
+    }
+
     private async Task<Race> RaceAsync()
     {
         var race = Sample.Race(practices.OurClient);
@@ -103,8 +112,9 @@ public class PlanStoreTests(TwoPractices practices) : IClassFixture<TwoPractices
         return race;
     }
 
-    private Task<OnFile<PlanVersion>> AddAsync(Race race, int number = 1) =>
-        Plans.Add(Sample.Draft(race, number), Sample.Audit(Practice), Cancel);
+    private async Task<OnFile<PlanVersion>> AddAsync(Race race, int number = 1) =>
+        await Plans.Add(Sample.Draft(race, number), Sample.Audit(Practice), Cancel)
+        ?? throw new InvalidOperationException("The number is taken.");
 
     private Task<SaveOutcome<PlanVersion>> SaveAsync(OnFile<PlanVersion> version) =>
         Plans.Save(version, Sample.Audit(Practice), Cancel);

@@ -16,6 +16,8 @@ public abstract class DeskContext : BunitContext
     {
         ArgumentNullException.ThrowIfNull(practice);
         Practice = practice;
+        // patience, not a mark: the database and the planner are real and the machine may be busy
+        DefaultWaitTimeout = TimeSpan.FromSeconds(30);
         Services.AddMudServices();
         Services.AddSingleton(
             new PlanLife(

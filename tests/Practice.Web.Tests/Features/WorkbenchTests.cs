@@ -103,6 +103,25 @@ public class WorkbenchTests(TestPractice practice)
     }
 
     [Fact]
+    public async Task An_issued_plan_is_taken_back_only_for_a_reason_that_is_kept()
+    {
+        var (id, page) = await Bench();
+        await Button(page, "Issue").ClickAsync();
+        page.WaitForAssertion(() => Button(page, "Withdraw"));
+        await Button(page, "Withdraw").ClickAsync();
+
+        await page.Find("form.reason").SubmitAsync();
+        Assert.NotEmpty(page.FindAll("form.reason [role=alert]"));
+        Assert.Equal(PlanStatus.Issued, (await Practice.Open(id)).Version.Value.Status);
+
+        await page.Find("#reason").ChangeAsync("Race put off");
+        await page.Find("form.reason").SubmitAsync();
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll("form.reason")));
+        var withdrawn = (await Practice.Open(id)).Version.Value;
+        Assert.Equal((PlanStatus.Withdrawn, "Race put off"), (withdrawn.Status, withdrawn.Reason));
+    }
+
+    [Fact]
     public async Task What_somebody_else_changed_meanwhile_is_told_and_nothing_is_overwritten()
     {
         var (id, page) = await Bench();

@@ -30,6 +30,7 @@ public sealed partial class PlanPage
     private bool isExplaining;
     private bool explained;
     private string? refusal;
+    private Ask asked;
     private FoodQuestion? choice;
     private ImmutableArray<PortionChange>? changes;
     private IReadOnlyList<Shortfall> shortfalls = [];
@@ -60,6 +61,14 @@ public sealed partial class PlanPage
 
     [Inject]
     internal NavigationManager Navigation { get; set; } = null!;
+
+    /// <summary>What is done only for a reason that is kept.</summary>
+    private enum Ask
+    {
+        Nothing,
+        NewVersion,
+        Withdraw,
+    }
 
     private RaceWeekPlan Plan => history.Present;
 
@@ -168,6 +177,8 @@ public sealed partial class PlanPage
         try
         {
             var done = await Kitchen.Rebalance(file!, Plan, day, Leaving);
+            if (Leaving.IsCancellationRequested)
+                return;
             isWorking = false;
             await Go(history.Then(Plan.With(done.Day)));
             changes = done.Changes;
@@ -265,15 +276,17 @@ public sealed partial class PlanPage
         }
     }
 
-    private async Task BeginNext()
+    private async Task BeginNext(string reason)
     {
-        if (await Life.Begin.Run(Desk, Id, "Changed after issue", Leaving) is { } next)
+        asked = Ask.Nothing;
+        if (await Life.Begin.Run(Desk, Id, reason, Leaving) is { } next)
             Navigation.NavigateTo($"/plans/{next}");
     }
 
-    private async Task Withdraw()
+    private async Task Withdraw(string reason)
     {
-        await Life.Withdraw.Run(Desk, Id, "Withdrawn by hand", Leaving);
+        asked = Ask.Nothing;
+        await Life.Withdraw.Run(Desk, Id, reason, Leaving);
         await Open();
     }
 

@@ -12,7 +12,7 @@ internal static class AdjustmentWords
             .Where(line => line.IsOn)
             .Select(line => line.Text)
             .Concat(Limits(a).OfType<string>())
-            .Concat(Exclusions(a).OfType<string>());
+            .Concat(Exclusions(a));
 
     private static IEnumerable<(bool IsOn, string Text)> Switches(Adjustments a) =>
         [
@@ -47,22 +47,20 @@ internal static class AdjustmentWords
             Limit(a.FructoseMaxPerOccasionG, "Fructose", "g a sitting"),
         ];
 
-    private static IEnumerable<string?> Exclusions(Adjustments a) =>
-        [
-            a.ExcludedAllergens.IsEmpty
-                ? null
-                : "Never served: "
-                    + string.Join(", ", a.ExcludedAllergens.Order().Select(e => Say.Words(e))),
-            a.ExcludedTraits == FoodTraits.None
-                ? null
-                : "Never served: "
-                    + string.Join(
-                        ", ",
-                        Enum.GetValues<FoodTraits>()
-                            .Where(t => t != FoodTraits.None && a.ExcludedTraits.HasFlag(t))
-                            .Select(t => Say.Words(t))
-                    ),
-        ];
+    private static IEnumerable<string> Exclusions(Adjustments a)
+    {
+        var never = a
+            .ExcludedAllergens.Order()
+            .Select(e => Say.Words(e))
+            .Concat(
+                Enum.GetValues<FoodTraits>()
+                    .Where(t => t != FoodTraits.None && a.ExcludedTraits.HasFlag(t))
+                    .Select(t => Say.Words(t))
+            )
+            .Distinct(StringComparer.OrdinalIgnoreCase)
+            .ToList();
+        return never.Count == 0 ? [] : ["Never served: " + string.Join(", ", never)];
+    }
 
     private static string? Limit(decimal? limit, string what, string unit) =>
         limit switch
