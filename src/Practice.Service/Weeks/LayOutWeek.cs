@@ -10,7 +10,12 @@ namespace Practice.Service.Weeks;
 /// Lays out the race week of a plan: for plans that have none yet, and anew when race, weather or client changed. What a
 /// hand wrote into it stays, and so does the rest of the plan.
 /// </summary>
-public sealed class LayOutWeek(RaceDayMenus menus, SaveDraft save, PracticeCalendar calendar)
+public sealed class LayOutWeek(
+    RaceDayMenus menus,
+    Stove stove,
+    SaveDraft save,
+    PracticeCalendar calendar
+)
 {
     /// <param name="desk">Who acts.</param>
     /// <param name="file">The draft on the workbench.</param>
@@ -29,9 +34,8 @@ public sealed class LayOutWeek(RaceDayMenus menus, SaveDraft save, PracticeCalen
         var week = WeekLayout
             .Of(plan, file.Client, file.Race, file.Screening.Adjustments, calendar.Today)
             .Keeping(plan.Week);
-        var filled = await Task.Run(
-            () => menus.Fill(plan with { Week = week }, file.Foods, file.Client, cancel),
-            CancellationToken.None
+        var filled = await stove.Run(() =>
+            menus.Fill(plan with { Week = week }, file.Foods, file.Client, cancel)
         );
         return await save.Run(desk, file.Version, filled, cancel);
     }
