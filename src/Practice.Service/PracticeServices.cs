@@ -10,6 +10,7 @@ using Practice.Service.Desks;
 using Practice.Service.Hosting;
 using Practice.Service.News;
 using Practice.Service.Plans;
+using Practice.Service.Portal;
 using Practice.Service.Practices;
 using Practice.Service.Races;
 using Practice.Service.Rehearsals;
@@ -113,6 +114,12 @@ public static class PracticeServices
             .AddSingleton<OpenRehearsal>()
             .AddSingleton<PlanRevision>()
             .AddSingleton<DecideRehearsal>()
+            .AddSingleton<LinkDoor>()
+            .AddSingleton<GiveLink>()
+            .AddSingleton<RevokeLink>()
+            .AddSingleton<LinksOfRace>()
+            .AddSingleton<OpenLink>()
+            .AddSingleton<SubmitFeedback>()
             .AddSingleton<TodaysWork>()
             .AddSingleton<DemoPlans>()
             .AddHostedService(provider => provider.GetRequiredService<DemoPlans>())

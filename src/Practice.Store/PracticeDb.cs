@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.DataProtection.EntityFrameworkCore;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
+using Practice.Domain.Caseload;
 using Practice.Domain.Clients;
 using Practice.Domain.Plans;
 using Practice.Domain.Practices;
@@ -9,6 +10,7 @@ using Practice.Domain.Rehearsals;
 using Practice.Domain.Screening;
 using Practice.Store.Accounts;
 using Practice.Store.Mail;
+using Practice.Store.Portal;
 using Practice.Store.Practices;
 
 namespace Practice.Store;
@@ -24,7 +26,10 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
     /// </summary>
     public Guid Practice { get; set; }
 
-    /// <summary>What somebody at the door says of an account: its id, its sign-in name or its passkey.</summary>
+    /// <summary>
+    /// What somebody at the door says: of an account its id, its sign-in name or its passkey; of a phone link its
+    /// fingerprint.
+    /// </summary>
     public string AtTheDoor { get; set; } = "";
 
     public DbSet<RegisteredPractice> Register => Set<RegisteredPractice>();
@@ -35,6 +40,8 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
     public DbSet<PlanVersion> PlanVersions => Set<PlanVersion>();
     public DbSet<Rehearsal> Rehearsals => Set<Rehearsal>();
     public DbSet<RehearsalBackground> Backgrounds => Set<RehearsalBackground>();
+    public DbSet<PhoneLink> PhoneLinks => Set<PhoneLink>();
+    public DbSet<ReceivedFeedback> ReceivedFeedback => Set<ReceivedFeedback>();
     public DbSet<AuditEntry> Audit => Set<AuditEntry>();
     public DbSet<Invitation> Invitations => Set<Invitation>();
     public DbSet<SignInSession> Sessions => Set<SignInSession>();
@@ -56,6 +63,8 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
         builder.Entity<PlanVersion>().HasQueryFilter(p => p.PracticeId == Practice);
         builder.Entity<Rehearsal>().HasQueryFilter(r => r.PracticeId == Practice);
         builder.Entity<RehearsalBackground>().HasQueryFilter(b => b.PracticeId == Practice);
+        builder.Entity<PhoneLink>().HasQueryFilter(l => l.PracticeId == Practice);
+        builder.Entity<ReceivedFeedback>().HasQueryFilter(r => r.PracticeId == Practice);
         builder.Entity<AuditEntry>().HasQueryFilter(a => a.PracticeId == Practice);
         builder.Entity<HealthChange>().HasQueryFilter(c => c.PracticeId == Practice);
         builder.Entity<SignInSession>().HasQueryFilter(s => s.PracticeId == Practice);

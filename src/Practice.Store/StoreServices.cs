@@ -9,6 +9,7 @@ using Practice.Store.Audit;
 using Practice.Store.Clients;
 using Practice.Store.News;
 using Practice.Store.Plans;
+using Practice.Store.Portal;
 using Practice.Store.Practices;
 using Practice.Store.Races;
 using Practice.Store.Rehearsals;
@@ -45,6 +46,8 @@ public static class StoreServices
         services.AddStore(contexts => new PlanStore(contexts));
         services.AddStore(contexts => new RehearsalStore(contexts));
         services.AddStore(contexts => new BackgroundStore(contexts));
+        services.AddStore(contexts => new PhoneLinkStore(contexts));
+        services.AddStore(contexts => new FeedbackStore(contexts));
         services.AddStore(contexts => new PracticeStore(contexts));
         services.AddStore(contexts => new AuditLog(contexts));
         services.AddStore(contexts => new SessionStore(contexts));

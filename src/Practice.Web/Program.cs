@@ -5,6 +5,7 @@ using Practice.Service.Hosting;
 using Practice.Web.Features.Account;
 using Practice.Web.Features.Account.Begin;
 using Practice.Web.Features.Plans;
+using Practice.Web.Features.Portal;
 using Practice.Web.Features.Settings;
 using Practice.Web.Shell;
 
@@ -20,6 +21,7 @@ builder.Services.AddRazorComponents().AddInteractiveServerComponents();
 builder.Services.AddMudServices();
 builder.Services.AddSignInCookie();
 builder.Services.AddSingleton<PlanLife>();
+builder.Services.AddPhonePages(builder.Configuration);
 
 var app = builder.Build();
 
@@ -30,12 +32,14 @@ app.UseFirstRun();
 app.UseAuthentication();
 app.UseAuthorization();
 app.UseAntiforgery();
+app.UsePhonePages();
 
 app.MapStaticAssets().AllowAnonymous();
 app.MapHealthChecks("/healthz").AllowAnonymous();
 app.MapSignOut();
 app.MapLogo();
 app.MapPapers();
+app.MapPhonePages();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
 
 await using (var start = app.Services.CreateAsyncScope())

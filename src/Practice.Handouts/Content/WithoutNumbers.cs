@@ -8,11 +8,13 @@ namespace Practice.Handouts.Content;
 /// Takes numbers with units out of text that was written for everyone. Better a sentence too few than a number before
 /// the eyes of somebody whom numbers harm.
 /// </summary>
-internal static partial class WithoutNumbers
+public static partial class WithoutNumbers
 {
     /// <summary>The plan with all its texts and names made safe.</summary>
-    public static RaceWeekPlan Of(RaceWeekPlan plan) =>
-        plan with
+    public static RaceWeekPlan Of(RaceWeekPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return plan with
         {
             Header = plan.Header with
             {
@@ -28,6 +30,7 @@ internal static partial class WithoutNumbers
             Why = Sentences(plan.Why),
             Note = Sentences(plan.Note),
         };
+    }
 
     private static Occasion Of(Occasion occasion) =>
         occasion with
@@ -44,6 +47,7 @@ internal static partial class WithoutNumbers
     /// <summary>The name without its numbers: <c>Carbohydrate drink, 6 %</c> is a carbohydrate drink.</summary>
     public static string Name(string name)
     {
+        ArgumentNullException.ThrowIfNull(name);
         foreach (var number in NumberFree.Violations(name))
             name = name.Replace(number, "", StringComparison.Ordinal);
         return Leftover().Replace(name, "").Trim(' ', ',', '\u00A0');

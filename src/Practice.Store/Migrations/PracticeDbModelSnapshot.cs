@@ -151,6 +151,81 @@ namespace Practice.Store.Migrations
                     b.ToTable("account_token", (string)null);
                 });
 
+            modelBuilder.Entity("Practice.Domain.Caseload.PhoneLink", b =>
+                {
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("practice_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<Guid>("ClientId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("client_id");
+
+                    b.Property<Instant>("ExpiresAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("expires_at");
+
+                    b.Property<string>("Fingerprint")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)")
+                        .HasColumnName("fingerprint");
+
+                    b.Property<Instant?>("FirstUsedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("first_used_at");
+
+                    b.Property<Instant>("GivenAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("given_at");
+
+                    b.Property<string>("GivenBy")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("given_by");
+
+                    b.Property<Instant?>("LastUsedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("last_used_at");
+
+                    b.Property<Guid>("RaceId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("race_id");
+
+                    b.Property<Instant?>("RevokedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("revoked_at");
+
+                    b.Property<int>("Uses")
+                        .HasColumnType("integer")
+                        .HasColumnName("uses");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("PracticeId", "Id")
+                        .HasName("pk_phone_link");
+
+                    b.HasIndex("Fingerprint")
+                        .HasDatabaseName("ix_phone_link_fingerprint");
+
+                    b.HasIndex("PracticeId", "ClientId")
+                        .HasDatabaseName("ix_phone_link_practice_id_client_id");
+
+                    b.HasIndex("PracticeId", "RaceId")
+                        .HasDatabaseName("ix_phone_link_practice_id_race_id");
+
+                    b.ToTable("phone_link", (string)null);
+                });
+
             modelBuilder.Entity("Practice.Domain.Clients.Client", b =>
                 {
                     b.Property<Guid>("PracticeId")
@@ -1064,6 +1139,30 @@ namespace Practice.Store.Migrations
                     b.ToTable("letter_due", (string)null);
                 });
 
+            modelBuilder.Entity("Practice.Store.Portal.ReceivedFeedback", b =>
+                {
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("practice_id");
+
+                    b.Property<Guid>("RehearsalId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("rehearsal_id");
+
+                    b.Property<Guid>("Key")
+                        .HasColumnType("uuid")
+                        .HasColumnName("key");
+
+                    b.Property<Instant>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.HasKey("PracticeId", "RehearsalId", "Key")
+                        .HasName("pk_received_feedback");
+
+                    b.ToTable("received_feedback", (string)null);
+                });
+
             modelBuilder.Entity("Practice.Store.Practices.RegisteredPractice", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1157,6 +1256,23 @@ namespace Practice.Store.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_account_token_account_user_id");
+                });
+
+            modelBuilder.Entity("Practice.Domain.Caseload.PhoneLink", b =>
+                {
+                    b.HasOne("Practice.Domain.Clients.Client", null)
+                        .WithMany()
+                        .HasForeignKey("PracticeId", "ClientId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_phone_link_client_practice_id_client_id");
+
+                    b.HasOne("Practice.Domain.Races.Race", null)
+                        .WithMany()
+                        .HasForeignKey("PracticeId", "RaceId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_phone_link_race_practice_id_race_id");
                 });
 
             modelBuilder.Entity("Practice.Domain.Clients.Client", b =>
@@ -1307,6 +1423,16 @@ namespace Practice.Store.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_account_practice_practice_id");
+                });
+
+            modelBuilder.Entity("Practice.Store.Portal.ReceivedFeedback", b =>
+                {
+                    b.HasOne("Practice.Domain.Rehearsals.Rehearsal", null)
+                        .WithMany()
+                        .HasForeignKey("PracticeId", "RehearsalId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_received_feedback_rehearsal_practice_id_rehearsal_id");
                 });
 
             modelBuilder.Entity("Practice.Store.Practices.RegisteredPractice", b =>

@@ -82,6 +82,15 @@ internal static class Protection
         );
     }
 
+    /// <summary>Phone links: those of the practice, and the one whose fingerprint somebody at the door can name.</summary>
+    public static void ProtectPhoneLinks(this MigrationBuilder migration)
+    {
+        migration.ProtectByPractice("phone_link");
+        migration.Sql(
+            "create policy at_the_door on phone_link for select using (current_setting('practice.door', true) = fingerprint);"
+        );
+    }
+
     /// <summary>An issued plan stays as it was handed over, whatever a program tries.</summary>
     public static void FreezeIssuedPlans(this MigrationBuilder migration) =>
         migration.Sql(

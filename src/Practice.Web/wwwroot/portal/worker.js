@@ -1,0 +1,60 @@
+// Opens the phone pages without signal: what was last seen, from the phone. With signal the network always comes first.
+
+const store = "phone-1";
+const shell = ["/portal/phone.css", "/portal/phone.js", "/mark.svg"];
+const patience = 4000; // ms on a bad line before the kept page is shown
+
+self.addEventListener("install", (event) =>
+  event.waitUntil(
+    caches
+      .open(store)
+      .then((cache) => cache.addAll(shell))
+      .then(() => self.skipWaiting()),
+  ),
+);
+
+self.addEventListener("activate", (event) =>
+  event.waitUntil(
+    caches
+      .keys()
+      .then((names) => Promise.all(names.filter((name) => name !== store).map((name) => caches.delete(name))))
+      .then(() => self.clients.claim())
+      .then(keepOpenPages),
+  ),
+);
+
+self.addEventListener("fetch", (event) => {
+  const { pathname, origin } = new URL(event.request.url);
+  const isOurs = pathname.startsWith("/p/") || shell.includes(pathname);
+  if (event.request.method === "GET" && origin === location.origin && isOurs && pathname !== "/p/worker.js")
+    event.respondWith(answer(event));
+});
+
+async function answer(event) {
+  const cache = await caches.open(store);
+  const keptAnswer = await cache.match(event.request, { ignoreSearch: true });
+  const fresh = fetch(event.request).then((response) => keep(cache, event.request, response));
+  if (!keptAnswer) return fresh;
+  event.waitUntil(fresh.catch(() => {}));
+  const slow = new Promise((resolve) => setTimeout(resolve, patience, keptAnswer));
+  return Promise.race([fresh.catch(() => keptAnswer), slow]);
+}
+
+async function keep(cache, request, response) {
+  const address = new URL(request.url);
+  const place = address.origin + address.pathname;
+  if (response.ok && !response.redirected) await cache.put(place, response.clone());
+  // a closed link leaves nothing behind on the phone
+  if (response.status === 404) await cache.delete(place);
+  return response;
+}
+
+// the very first page was fetched before there was anybody to keep it
+async function keepOpenPages() {
+  const cache = await caches.open(store);
+  for (const page of await self.clients.matchAll({ type: "window" })) {
+    const { origin, pathname } = new URL(page.url);
+    const response = await fetch(origin + pathname).catch(() => null);
+    if (response) await keep(cache, new Request(origin + pathname), response);
+  }
+}
