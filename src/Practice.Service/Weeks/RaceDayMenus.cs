@@ -26,6 +26,28 @@ public sealed class RaceDayMenus(IMenuPlanner planner)
             .WithPart(RaceDayPart.Recovery, recovery.Days[0]);
     }
 
+    /// <summary>Other foods for one part of the race day; what is locked stays.</summary>
+    public Task<PlanDay> Other(
+        PlanFile file,
+        RaceWeekPlan plan,
+        RaceDayPart part,
+        CancellationToken cancel
+    )
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        return Task.Run(
+            () =>
+            {
+                var asked = file.RequestFor(plan.AsPlan(part));
+                // the number of foods on the plates moves the seed: asked again, the answer is another one
+                var eaten = asked.Days[0].Occasions.SelectMany(o => o.Portions).ToList();
+                var seed = eaten.Sum(p => p.Steps * 31 + p.FoodId.Length);
+                return planner.Build(asked with { Seed = asked.Seed ^ seed }, null, cancel).Days[0];
+            },
+            CancellationToken.None
+        );
+    }
+
     private RaceWeekPlan Morning(
         RaceWeekPlan plan,
         EligibleFoods foods,
