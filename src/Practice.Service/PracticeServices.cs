@@ -9,12 +9,14 @@ using Practice.Service.Demo;
 using Practice.Service.Desks;
 using Practice.Service.Hosting;
 using Practice.Service.News;
+using Practice.Service.Mail;
 using Practice.Service.Plans;
 using Practice.Service.Portal;
 using Practice.Service.Practices;
 using Practice.Service.Races;
 using Practice.Service.Rehearsals;
 using Practice.Service.Screening;
+using Practice.Service.Team;
 using Practice.Service.Today;
 using Practice.Service.Weeks;
 using Practice.Store;
@@ -45,7 +47,7 @@ public static class PracticeServices
         services.AddSingleton<MenuPlanner>();
         services.AddSingleton<IMenuPlanner>(provider => provider.GetRequiredService<MenuPlanner>());
         services.AddHostedService<WarmPlanner>();
-        return services.AddAccounts().AddTasks();
+        return services.AddAccounts().AddMail().AddTeam().AddTasks();
     }
 
     private static IServiceCollection AddAccounts(this IServiceCollection services)
@@ -70,9 +72,34 @@ public static class PracticeServices
             .AddScoped<SignOut>()
             .AddScoped<NewAccounts>()
             .AddScoped<FoundPractice>()
+            .AddScoped<AcceptInvitation>()
+            .AddScoped<AskForReset>()
+            .AddScoped<ResetPassword>()
             .AddSingleton<Installation>()
             .AddSingleton<OngoingSession>();
     }
+
+    private static IServiceCollection AddMail(this IServiceCollection services) =>
+        services
+            .AddSingleton<LetterSeal>()
+            .AddSingleton<LetterDesk>()
+            .AddSingleton<Carrier>()
+            .AddHostedService<Postman>()
+            .AddSingleton<OpenMail>()
+            .AddSingleton<SetMailServer>()
+            .AddSingleton<TryMailServer>()
+            .AddSingleton<SendHandout>()
+            .AddSingleton<LettersToClient>();
+
+    private static IServiceCollection AddTeam(this IServiceCollection services) =>
+        services
+            .AddSingleton<OpenTeam>()
+            .AddSingleton<InviteMember>()
+            .AddSingleton<WithdrawInvitation>()
+            .AddSingleton<ChangeRole>()
+            .AddSingleton<LetIn>()
+            .AddSingleton<AssignClient>()
+            .AddSingleton<HandOverCaseload>();
 
     private static IServiceCollection AddTasks(this IServiceCollection services) =>
         services

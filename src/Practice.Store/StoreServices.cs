@@ -8,6 +8,7 @@ using Practice.Store.Accounts;
 using Practice.Store.Audit;
 using Practice.Store.Clients;
 using Practice.Store.News;
+using Practice.Store.Mail;
 using Practice.Store.Plans;
 using Practice.Store.Portal;
 using Practice.Store.Practices;
@@ -51,6 +52,10 @@ public static class StoreServices
         services.AddStore(contexts => new PracticeStore(contexts));
         services.AddStore(contexts => new AuditLog(contexts));
         services.AddStore(contexts => new SessionStore(contexts));
+        services.AddStore(contexts => new InvitationStore(contexts));
+        services.AddStore(contexts => new TeamStore(contexts));
+        services.AddStore(contexts => new LetterStore(contexts));
+        services.AddStore(contexts => new MailServerStore(contexts));
         services.AddSingleton(provider => new PracticeNews(
             connectionString,
             provider.GetRequiredService<ILogger<PracticeNews>>()

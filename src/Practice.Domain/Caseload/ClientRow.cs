@@ -31,7 +31,11 @@ public sealed record RaceRow(
     LocalDateTime Start,
     string ZoneId,
     PlanMark? LatestPlan
-);
+)
+{
+    /// <summary>The member whose caseload the client is in; null for nobody's.</summary>
+    public Guid? ResponsibleId { get; init; }
+}
 
 /// <summary>A client of the caseload, in brief.</summary>
 /// <param name="ClientId">Key of the client.</param>

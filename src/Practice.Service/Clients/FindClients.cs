@@ -14,4 +14,18 @@ public sealed class FindClients(ClientStore clients, PracticeCalendar calendar)
         string? words,
         CancellationToken cancel
     ) => clients.Search(desk.PracticeId, words ?? "", calendar.Today, cancel);
+
+    /// <returns>The same, of the desk's own caseload only.</returns>
+    public Task<ImmutableArray<ClientRow>> Mine(
+        Desk desk,
+        string? words,
+        CancellationToken cancel
+    ) =>
+        clients.Search(
+            desk.PracticeId,
+            words ?? "",
+            calendar.Today,
+            cancel,
+            responsibleId: desk.AccountId
+        );
 }

@@ -24,6 +24,9 @@ public sealed class RegisterClient(ClientStore clients, PracticeCalendar calenda
             mass
         );
         details.ApplyTo(client);
+        // whoever takes a client into care has her in the caseload; an assistant has none
+        if (desk.MayDecide)
+            client.Assign(desk.AccountId);
         await clients.Add(client, desk.Note("client-registered", client.Id, calendar.Now), cancel);
         return client.Id;
     }

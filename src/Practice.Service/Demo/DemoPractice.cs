@@ -105,6 +105,7 @@ public sealed class DemoPractice(
         client.Prefer(demo.Tastes);
         client.Speak(demo.Units);
         client.Annotate(demo.Notes);
+        client.Assign(desk.AccountId);
         await clients.Add(client, desk.Note("client-registered", client.Id, calendar.Now), cancel);
         if (demo.Answers is { } answers)
         {

@@ -68,11 +68,14 @@ public sealed class ClientStore
         string text,
         LocalDate today,
         CancellationToken cancel,
-        int take = 500
+        int take = 500,
+        Guid? responsibleId = null
     )
     {
         await using var db = _contexts.Open(practiceId);
         var clients = db.Clients.AsQueryable();
+        if (responsibleId is not null)
+            clients = clients.Where(c => c.ResponsibleId == responsibleId);
         foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             var like = $"%{LikePattern.Escape(word)}%";
@@ -113,6 +116,40 @@ public sealed class ClientStore
             )
             .ToListAsync(cancel);
         return coming.DistinctBy(r => r.ClientId).ToDictionary(r => r.ClientId);
+    }
+
+    /// <summary>How many clients each member has in care; under the empty key those in nobody's caseload.</summary>
+    public async Task<ImmutableDictionary<Guid, int>> Caseloads(
+        Guid practiceId,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(practiceId);
+        var counts = await db
+            .Clients.GroupBy(c => c.ResponsibleId ?? Guid.Empty)
+            .Select(g => new { g.Key, Count = g.Count() })
+            .ToListAsync(cancel);
+        return counts.ToImmutableDictionary(c => c.Key, c => c.Count);
+    }
+
+    /// <summary>Hands a caseload over.</summary>
+    /// <returns>How many clients changed hands.</returns>
+    public async Task<int> HandOver(
+        Guid? from,
+        Guid? to,
+        AuditEntry audit,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(audit.PracticeId);
+        await using var all = await db.Database.BeginTransactionAsync(cancel);
+        var count = await db
+            .Clients.Where(c => c.ResponsibleId == from)
+            .ExecuteUpdateAsync(set => set.SetProperty(c => c.ResponsibleId, to), cancel);
+        db.Add(audit);
+        await db.SaveChangesAsync(cancel);
+        await all.CommitAsync(cancel);
+        return count;
     }
 
     /// <summary>How many clients the practice has.</summary>

@@ -23,5 +23,8 @@ internal static class RaceRows
                 .OrderByDescending(p => p.Number)
                 .Select(p => new PlanMark(p.Id, p.Number, p.Status))
                 .FirstOrDefault()
-        );
+        )
+        {
+            ResponsibleId = client.ResponsibleId,
+        };
 }
