@@ -65,7 +65,10 @@ public sealed class ResetPassword(
         CancellationToken cancel
     )
     {
-        if (await accounts.FindByIdAsync(accountId.ToString()) is not { DeactivatedAt: null } account)
+        if (
+            await accounts.FindByIdAsync(accountId.ToString())
+            is not { DeactivatedAt: null } account
+        )
             return LinkIsSpent;
         var result = await accounts.ResetPasswordAsync(account, token, password);
         if (!result.Succeeded)

@@ -25,7 +25,8 @@ public sealed record PracticeSettings(
     /// <summary>A full address of a page, for a letter.</summary>
     /// <param name="reached">The address under which whoever causes the letter reached the program.</param>
     /// <param name="page">The page, without a slash in front.</param>
-    public string Link(string reached, string page) => new Uri(Address ?? new Uri(reached), page).ToString();
+    public string Link(string reached, string page) =>
+        new Uri(Address ?? new Uri(reached), page).ToString();
 
     /// <exception cref="InvalidOperationException">The time zone is unknown.</exception>
     public static PracticeSettings From(IConfiguration configuration)
@@ -39,7 +40,9 @@ public sealed record PracticeSettings(
                     )
                 : DateTimeZoneProviders.Tzdb.GetSystemDefault(),
             configuration.GetValue("Demo:Enabled", ownServer),
-            configuration["Mail:Folder"] is { Length: > 0 } folder ? Path.GetFullPath(folder) : null,
+            configuration["Mail:Folder"] is { Length: > 0 } folder
+                ? Path.GetFullPath(folder)
+                : null,
             PublicAddress(configuration["Practice:Address"])
         );
     }

@@ -42,7 +42,12 @@ public sealed class Carrier(LetterSeal seal, PracticeSettings settings)
         };
         foreach (var (name, mediaType, file) in content.Enclosures)
             body.Attachments.Add(name, file, ContentType.Parse(mediaType));
-        return new MimeMessage([MailboxAddress.Parse(from)], [MailboxAddress.Parse(letter.To)], letter.Subject, body.ToMessageBody())
+        return new MimeMessage(
+            [MailboxAddress.Parse(from)],
+            [MailboxAddress.Parse(letter.To)],
+            letter.Subject,
+            body.ToMessageBody()
+        )
         {
             Date = letter.WrittenAt.ToDateTimeOffset(),
             // the same for each try, so that a letter sent twice can be known as one
@@ -101,7 +106,8 @@ public sealed class Carrier(LetterSeal seal, PracticeSettings settings)
             AuthenticationException => "The mail server does not take the name and password.",
             SslHandshakeException =>
                 "The mail server's certificate is not trusted, or it wants another kind of security.",
-            NotSupportedException => "The mail server does not offer STARTTLS. Take another kind of security.",
+            NotSupportedException =>
+                "The mail server does not offer STARTTLS. Take another kind of security.",
             SocketException or TimeoutException =>
                 $"The mail server does not answer ({e.Message}).",
             _ => $"The mail server said: {e.Message}",

@@ -25,7 +25,9 @@ internal static class LetterPaper
         foreach (var paragraph in letter.Paragraphs)
             html.Append("<p style=\"margin:0 0 16px\">").Append(Text(paragraph)).Append("</p>");
         if (letter.Link is { } link)
-            html.Append("<p style=\"margin:24px 0\"><a style=\"display:inline-block;padding:10px 18px;border-radius:8px;")
+            html.Append(
+                    "<p style=\"margin:24px 0\"><a style=\"display:inline-block;padding:10px 18px;border-radius:8px;"
+                )
                 .Append("background:#22302C;color:#FFFFFF;text-decoration:none\" href=\"")
                 .Append(Text(link.Address))
                 .Append("\">")

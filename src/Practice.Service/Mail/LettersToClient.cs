@@ -9,9 +9,6 @@ namespace Practice.Service.Mail;
 public sealed class LettersToClient(LetterStore letters)
 {
     /// <returns>Letters, the latest first.</returns>
-    public Task<ImmutableArray<Letter>> Run(
-        Desk desk,
-        Guid clientId,
-        CancellationToken cancel
-    ) => letters.ToClient(desk.PracticeId, clientId, cancel);
+    public Task<ImmutableArray<Letter>> Run(Desk desk, Guid clientId, CancellationToken cancel) =>
+        letters.ToClient(desk.PracticeId, clientId, cancel);
 }

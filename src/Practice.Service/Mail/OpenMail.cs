@@ -11,11 +11,7 @@ namespace Practice.Service.Mail;
 /// <param name="Server">The mail server; null where none is set.</param>
 /// <param name="HasFolder">Whether letters land in a folder of this machine while no server is set.</param>
 /// <param name="Unsent">Letters of the last month that wait or were given up, the latest first.</param>
-public sealed record MailFile(
-    MailServer? Server,
-    bool HasFolder,
-    ImmutableArray<Letter> Unsent
-);
+public sealed record MailFile(MailServer? Server, bool HasFolder, ImmutableArray<Letter> Unsent);
 
 /// <summary>Opens the practice's mail.</summary>
 public sealed class OpenMail(
@@ -31,11 +27,7 @@ public sealed class OpenMail(
         return new MailFile(
             await servers.Find(desk.PracticeId, cancel),
             settings.MailFolder is not null,
-            await letters.Unsent(
-                desk.PracticeId,
-                calendar.Now - Duration.FromDays(30),
-                cancel
-            )
+            await letters.Unsent(desk.PracticeId, calendar.Now - Duration.FromDays(30), cancel)
         );
     }
 }

@@ -45,6 +45,9 @@ public sealed partial class Postman(
         }
     }
 
-    [LoggerMessage(LogLevel.Warning, "The outbox could not be emptied; the next round tries again.")]
+    [LoggerMessage(
+        LogLevel.Warning,
+        "The outbox could not be emptied; the next round tries again."
+    )]
     private partial void Stopped(Exception e);
 }

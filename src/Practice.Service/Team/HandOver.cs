@@ -18,12 +18,7 @@ public sealed class AssignClient(
     /// <param name="accountId">Whose caseload; null for nobody's.</param>
     /// <param name="cancel">Cancels.</param>
     /// <returns>Whether it is on file: there is such a client, and such a member at work.</returns>
-    public async Task<bool> Run(
-        Desk desk,
-        Guid clientId,
-        Guid? accountId,
-        CancellationToken cancel
-    )
+    public async Task<bool> Run(Desk desk, Guid clientId, Guid? accountId, CancellationToken cancel)
     {
         NotAllowedException.Unless(desk.MayDecide);
         if (

@@ -39,9 +39,7 @@ public sealed class TeamStore
             $"select pg_advisory_xact_lock(hashtext('team' || {audit.PracticeId}))",
             cancel
         );
-        var team = await db
-            .Users.Where(a => a.PracticeId == audit.PracticeId)
-            .ToListAsync(cancel);
+        var team = await db.Users.Where(a => a.PracticeId == audit.PracticeId).ToListAsync(cancel);
         if (team.Find(a => a.Id == accountId) is not { } account)
             return SeatChange.NoSuchMember;
         change(account);
@@ -51,10 +49,7 @@ public sealed class TeamStore
         await db.SaveChangesAsync(cancel);
         await db
             .Sessions.Where(s => s.AccountId == accountId && s.EndedAt == null)
-            .ExecuteUpdateAsync(
-                set => set.SetProperty(s => s.EndedAt, (Instant?)audit.At),
-                cancel
-            );
+            .ExecuteUpdateAsync(set => set.SetProperty(s => s.EndedAt, (Instant?)audit.At), cancel);
         await all.CommitAsync(cancel);
         return SeatChange.Changed;
     }

@@ -1,9 +1,9 @@
 using Deque.AxeCore.Playwright;
 using Microsoft.Extensions.DependencyInjection;
-using Microsoft.Playwright;
 using Practice.E2E.Tests.Browsing;
 using Practice.Service.Hosting;
 using static Microsoft.Playwright.Assertions;
+using static Practice.E2E.Tests.People.Owner;
 
 namespace Practice.E2E.Tests.People;
 
@@ -19,10 +19,11 @@ public sealed class FirstRunTests(FreshApp app) : IClassFixture<FreshApp>
         await Expect(Heading(page, "Found your practice")).ToBeVisibleAsync();
         Assert.Empty((await page.RunAxe()).Violations);
 
-        await Fill(page, "abcd-efgh-jkmn-pqrs");
-        await Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("not the set-up code");
+        await Found(page, "abcd-efgh-jkmn-pqrs");
+        await Expect(page.GetByRole(Microsoft.Playwright.AriaRole.Alert))
+            .ToContainTextAsync("not the set-up code");
 
-        await Fill(page, app.Services.GetRequiredService<SetUpCode>().Text);
+        await Found(page, app.Services.GetRequiredService<SetUpCode>().Text);
         await Expect(Heading(page, "Today")).ToBeVisibleAsync();
         await visit.Go("/practice");
         await Expect(page.GetByText("Lindenhof Nutrition").First).ToBeVisibleAsync();
@@ -31,17 +32,4 @@ public sealed class FirstRunTests(FreshApp app) : IClassFixture<FreshApp>
         await Expect(Heading(page, "Today")).ToBeVisibleAsync();
         Assert.Empty(visit.Faults);
     }
-
-    private static async Task Fill(IPage page, string code)
-    {
-        await page.GetByLabel("Set-up code").FillAsync(code);
-        await page.GetByLabel("Name of the practice").FillAsync("Lindenhof Nutrition");
-        await page.GetByLabel("Your name").FillAsync("Olive Owner");
-        await page.GetByLabel("Your e-mail address").FillAsync("olive@lindenhof.example");
-        await page.GetByLabel("Password").FillAsync("barley and lemon");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Found the practice" }).ClickAsync();
-    }
-
-    private static ILocator Heading(IPage page, string name) =>
-        page.GetByRole(AriaRole.Heading, new() { Name = name, Level = 1 });
 }

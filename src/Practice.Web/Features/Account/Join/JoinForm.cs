@@ -12,6 +12,10 @@ public sealed class JoinForm
     public string? Name { get; set; }
 
     [Required(ErrorMessage = "Choose a password.")]
-    [StringLength(200, MinimumLength = 12, ErrorMessage = "Take 12 to 200 characters: three or four words do.")]
+    [StringLength(
+        200,
+        MinimumLength = 12,
+        ErrorMessage = "Take 12 to 200 characters: three or four words do."
+    )]
     public string? Password { get; set; }
 }
