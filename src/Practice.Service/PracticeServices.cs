@@ -1,10 +1,13 @@
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.DependencyInjection;
 using NodaTime;
+using Practice.Domain.Course;
 using Practice.Domain.Plans;
 using Practice.Planner;
+using Practice.Planner.Course;
 using Practice.Service.Accounts;
 using Practice.Service.Clients;
+using Practice.Service.Courses;
 using Practice.Service.Demo;
 using Practice.Service.Desks;
 using Practice.Service.Hosting;
@@ -46,6 +49,7 @@ public static class PracticeServices
         ));
         services.AddSingleton<MenuPlanner>();
         services.AddSingleton<IMenuPlanner>(provider => provider.GetRequiredService<MenuPlanner>());
+        services.AddSingleton<ICourseScheduler, CourseScheduler>();
         services.AddHostedService<WarmPlanner>();
         return services.AddAccounts().AddMail().AddTeam().AddTasks();
     }
@@ -118,6 +122,13 @@ public static class PracticeServices
             .AddSingleton<EnterRace>()
             .AddSingleton<CorrectRace>()
             .AddSingleton<Stove>()
+            .AddSingleton<OpenCourse>()
+            .AddSingleton<BeginCourse>()
+            .AddSingleton<SaveCourse>()
+            .AddSingleton<ReadCourseFile>()
+            .AddSingleton<CourseDesk>()
+            .AddSingleton<CoursesInPlans>()
+            .AddSingleton<PutCourseInPlan>()
             .AddSingleton<Kitchen>()
             .AddSingleton<RaceDayMenus>()
             .AddSingleton<LayOutWeek>()

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
 using Practice.Domain.Caseload;
 using Practice.Domain.Clients;
+using Practice.Domain.Course;
 using Practice.Domain.Plans;
 using Practice.Domain.Practices;
 using Practice.Domain.Races;
@@ -37,6 +38,7 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
     public DbSet<Client> Clients => Set<Client>();
     public DbSet<ScreeningRecord> Screenings => Set<ScreeningRecord>();
     public DbSet<Race> Races => Set<Race>();
+    public DbSet<RaceCourse> Courses => Set<RaceCourse>();
     public DbSet<PlanVersion> PlanVersions => Set<PlanVersion>();
     public DbSet<Rehearsal> Rehearsals => Set<Rehearsal>();
     public DbSet<RehearsalBackground> Backgrounds => Set<RehearsalBackground>();
@@ -60,6 +62,7 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
         builder.Entity<Client>().HasQueryFilter(c => c.PracticeId == Practice);
         builder.Entity<ScreeningRecord>().HasQueryFilter(s => s.PracticeId == Practice);
         builder.Entity<Race>().HasQueryFilter(r => r.PracticeId == Practice);
+        builder.Entity<RaceCourse>().HasQueryFilter(c => c.PracticeId == Practice);
         builder.Entity<PlanVersion>().HasQueryFilter(p => p.PracticeId == Practice);
         builder.Entity<Rehearsal>().HasQueryFilter(r => r.PracticeId == Practice);
         builder.Entity<RehearsalBackground>().HasQueryFilter(b => b.PracticeId == Practice);

@@ -7,6 +7,7 @@ using Npgsql;
 using Practice.Store.Accounts;
 using Practice.Store.Audit;
 using Practice.Store.Clients;
+using Practice.Store.Courses;
 using Practice.Store.Mail;
 using Practice.Store.News;
 using Practice.Store.Plans;
@@ -44,6 +45,7 @@ public static class StoreServices
         services.AddStore(contexts => new ClientStore(contexts));
         services.AddStore(contexts => new ScreeningStore(contexts));
         services.AddStore(contexts => new RaceStore(contexts));
+        services.AddStore(contexts => new CourseStore(contexts));
         services.AddStore(contexts => new PlanStore(contexts));
         services.AddStore(contexts => new RehearsalStore(contexts));
         services.AddStore(contexts => new BackgroundStore(contexts));

@@ -7,6 +7,7 @@ using Practice.Planner;
 // bound [clients]         how far menus are from what column generation proves to be the best possible
 // menus [from] [to]       menus of made-up clients, to be read
 // handouts                papers, by BenchmarkDotNet
+// course [races]         course schedules of made-up races, against what ten seconds find
 // suspects                suspect foods, by BenchmarkDotNet
 switch (args.FirstOrDefault())
 {
@@ -27,12 +28,15 @@ switch (args.FirstOrDefault())
     case "handouts":
         BenchmarkRunner.Run<HandoutBenchmark>();
         return 0;
+    case "course":
+        CourseBenchmark.Run(Number(1, 50));
+        return 0;
     case "suspects":
         BenchmarkRunner.Run<SuspectFoodsBenchmark>();
         return 0;
     default:
         Console.Error.WriteLine(
-            "planner [clients] | bound [clients] | menus [from] [to] | handouts | suspects"
+            "planner [clients] | bound [clients] | menus [from] [to] | handouts | course [races] | suspects"
         );
         return 1;
 }

@@ -4,6 +4,7 @@ using Practice.Domain.Plans;
 using Practice.Domain.Plans.Weeks;
 using Practice.Domain.Screening;
 using Practice.Domain.Targets;
+using Practice.Service.Courses;
 using Practice.Service.Desks;
 using Practice.Service.Races;
 using Practice.Service.Weeks;
@@ -36,7 +37,8 @@ public sealed class DraftPlan(
     IMenuPlanner planner,
     RaceDayMenus raceDay,
     Stove stove,
-    PracticeCalendar calendar
+    PracticeCalendar calendar,
+    CoursesInPlans courses
 )
 {
     /// <summary>
@@ -68,7 +70,11 @@ public sealed class DraftPlan(
         var menu = await stove.Run(() =>
             planner.Build(request, new UntilComplete(enough), enough.Token)
         );
-        var loading = empty with { Days = menu.Days };
+        var loading = empty with
+        {
+            Days = menu.Days,
+            Course = await courses.Of(desk, raceCase, CancellationToken.None),
+        };
         var plan = await stove.Run(() =>
             raceDay.Fill(WithWeek(loading, raceCase), raceCase.Foods, raceCase.Client, cancel)
         );

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Practice.Domain.Caseload;
+using Practice.Domain.Course;
 using Practice.Domain.Plans;
 using Practice.Domain.Screening;
+using Practice.Service.Courses;
 using Practice.Service.Desks;
 using Practice.Service.Races;
 using Practice.Store.Plans;
@@ -25,6 +27,10 @@ public sealed record UnsafeFoods(ImmutableArray<string> Foods) : IssueOutcome;
 /// <summary>A sitting has nothing on the plate: nothing was issued.</summary>
 public sealed record NothingOnThePlate : IssueOutcome;
 
+/// <summary>Something on the course must not be issued.</summary>
+/// <param name="Reasons">What, and why.</param>
+public sealed record CourseStopped(ImmutableArray<string> Reasons) : IssueOutcome;
+
 /// <summary>The person may not issue plans.</summary>
 public sealed record IssueNotAllowed : IssueOutcome;
 
@@ -32,7 +38,12 @@ public sealed record IssueNotAllowed : IssueOutcome;
 public sealed record IssuedElsewhere : IssueOutcome;
 
 /// <summary>Hands a draft over to the client. Holds and foods are checked once more at this moment.</summary>
-public sealed class IssuePlan(RaceCases cases, PlanStore plans, PracticeCalendar calendar)
+public sealed class IssuePlan(
+    RaceCases cases,
+    PlanStore plans,
+    CoursesInPlans courses,
+    PracticeCalendar calendar
+)
 {
     public async Task<IssueOutcome> Run(
         Desk desk,
@@ -56,6 +67,14 @@ public sealed class IssuePlan(RaceCases cases, PlanStore plans, PracticeCalendar
             return new UnsafeFoods(unsafeFoods);
         if (version.Value.Plan.EveryDay.SelectMany(d => d.Occasions).Any(o => o.Portions.IsEmpty))
             return new NothingOnThePlate();
+        var course = version.Value.Plan.Course is { } planned
+            ? await courses.Again(desk, raceCase, planned, cancel)
+            : null;
+        if (course is { IsStopped: true })
+            return new CourseStopped([
+                .. course.Warnings.Where(w => w.Weight == WarningWeight.Stop).Select(w => w.Text),
+            ]);
+        version.Value.Edit(version.Value.Plan with { Course = course }, calendar.Now);
         return await Issue(desk, version, raceCase, cancel);
     }
 

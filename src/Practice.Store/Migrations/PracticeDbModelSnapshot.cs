@@ -317,6 +317,37 @@ namespace Practice.Store.Migrations
                     b.ToTable("client", (string)null);
                 });
 
+            modelBuilder.Entity("Practice.Domain.Course.RaceCourse", b =>
+                {
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("practice_id");
+
+                    b.Property<Guid>("RaceId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("race_id");
+
+                    b.Property<Instant>("EditedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("edited_at");
+
+                    b.Property<string>("Sheet")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("sheet");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("PracticeId", "RaceId")
+                        .HasName("pk_race_course");
+
+                    b.ToTable("race_course", (string)null);
+                });
+
             modelBuilder.Entity("Practice.Domain.Plans.PlanVersion", b =>
                 {
                     b.Property<Guid>("PracticeId")
@@ -1283,6 +1314,16 @@ namespace Practice.Store.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_client_practice_practice_id");
+                });
+
+            modelBuilder.Entity("Practice.Domain.Course.RaceCourse", b =>
+                {
+                    b.HasOne("Practice.Domain.Races.Race", null)
+                        .WithOne()
+                        .HasForeignKey("Practice.Domain.Course.RaceCourse", "PracticeId", "RaceId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_race_course_race_practice_id_race_id");
                 });
 
             modelBuilder.Entity("Practice.Domain.Plans.PlanVersion", b =>

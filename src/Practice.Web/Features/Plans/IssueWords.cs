@@ -16,6 +16,8 @@ internal static class IssueWords
                 $"Not issued: the plan serves what this client must not have: {string.Join(", ", foods.Foods)}. Swap it.",
             NothingOnThePlate =>
                 "Not issued: a sitting is still empty. Add a food or build the plan anew.",
+            CourseStopped course =>
+                $"Not issued: the course plan must change first. {string.Join(" ", course.Reasons)}",
             IssueNotAllowed => "Not issued: only a practitioner issues plans.",
             IssuedElsewhere =>
                 "Not issued: somebody changed this version meanwhile. Open it again.",

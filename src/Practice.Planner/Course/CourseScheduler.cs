@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using Practice.Domain.Course;
+
+namespace Practice.Planner.Course;
+
+/// <summary>
+/// Fits feeds and drinks to a course: a beam for a first schedule at once, then the constraint
+/// solver from there. See <c>docs/course.md</c>. Holds no state: one serves everybody.
+/// </summary>
+public sealed class CourseScheduler : ICourseScheduler
+{
+    /// <summary>Takes the slowness out of the first request: called once in the background when the program starts.</summary>
+    public void WarmUp(CourseCase course, CancellationToken cancel = default) =>
+        Schedule(course, null, cancel);
+
+    /// <inheritdoc />
+    public CourseSchedule Schedule(
+        CourseCase course,
+        IProgress<CourseSchedule>? progress,
+        CancellationToken cancel
+    )
+    {
+        ArgumentNullException.ThrowIfNull(course);
+        return new CourseSearch(new CourseModel(course), progress).Run(
+            CourseSearch.UsualWork,
+            cancel
+        );
+    }
+
+    /// <inheritdoc />
+    public ImmutableArray<CourseConflict> Explain(CourseCase course, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(course);
+        return CourseExplanation.Of(course, cancel);
+    }
+}
