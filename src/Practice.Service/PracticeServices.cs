@@ -71,11 +71,31 @@ public static class PracticeServices
             .AddDefaultTokenProviders()
             .AddClaimsPrincipalFactory<DeskClaimsFactory>();
         services.AddHttpContextAccessor();
+        services.Configure<DataProtectionTokenProviderOptions>(tokens =>
+            tokens.TokenLifespan = TimeSpan.FromHours(2)
+        );
+        services.Configure<IdentityPasskeyOptions>(passkeys =>
+        {
+            // a passkey stands for both steps, so the machine must know its owner, and find the key without a name
+            passkeys.UserVerificationRequirement = "required";
+            passkeys.ResidentKeyRequirement = "required";
+        });
         return services
             .AddScoped<SignIn>()
             .AddScoped<SignOut>()
             .AddScoped<NewAccounts>()
             .AddScoped<FoundPractice>()
+            .AddScoped<OwnAccount>()
+            .AddScoped<OpenAccount>()
+            .AddScoped<AddPasskey>()
+            .AddScoped<RemovePasskey>()
+            .AddScoped<SignInWithPasskey>()
+            .AddScoped<SignInWithCode>()
+            .AddScoped<SetUpAuthenticator>()
+            .AddScoped<DropAuthenticator>()
+            .AddScoped<NewRecoveryCodes>()
+            .AddScoped<ChangePassword>()
+            .AddScoped<EndSession>()
             .AddScoped<AcceptInvitation>()
             .AddScoped<AskForReset>()
             .AddScoped<ResetPassword>()

@@ -4,6 +4,7 @@ using Practice.Service.Demo;
 using Practice.Service.Hosting;
 using Practice.Web.Features.Account;
 using Practice.Web.Features.Account.Begin;
+using Practice.Web.Features.Account.Own;
 using Practice.Web.Features.Plans;
 using Practice.Web.Features.Portal;
 using Practice.Web.Features.Settings;
@@ -20,6 +21,7 @@ builder.Services.AddPractice(database, PracticeSettings.From(builder.Configurati
 builder.Services.AddRazorComponents().AddInteractiveServerComponents();
 builder.Services.AddMudServices();
 builder.Services.AddSignInCookie();
+builder.Services.AddDoorLimits();
 builder.Services.AddSingleton<PlanLife>();
 builder.Services.AddPhonePages(builder.Configuration);
 
@@ -37,6 +39,7 @@ app.UsePhonePages();
 app.MapStaticAssets().AllowAnonymous();
 app.MapHealthChecks("/healthz").AllowAnonymous();
 app.MapSignOut();
+app.MapPasskeyQuestions();
 app.MapLogo();
 app.MapPapers();
 app.MapPhonePages();

@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 
@@ -7,7 +8,11 @@ namespace Practice.Store.Accounts;
 /// Identity's store under row security. Who signs in has no practice yet: each search tells the database what was said
 /// at the door, and that one account is shown. Every change is made inside the account's own practice.
 /// </summary>
-internal sealed class AccountStore(PracticeDb context, IdentityErrorDescriber? describer = null)
+internal sealed class AccountStore(
+    PracticeDb context,
+    IDataProtectionProvider keys,
+    IdentityErrorDescriber? describer = null
+)
     : UserOnlyStore<
         Account,
         PracticeDb,
@@ -18,6 +23,34 @@ internal sealed class AccountStore(PracticeDb context, IdentityErrorDescriber? d
         IdentityUserPasskey<Guid>
     >(context, describer)
 {
+    private readonly IDataProtector _seal = keys.CreateProtector("practice.account-token");
+
+    /// <summary>The authenticator's key and the recovery codes are kept sealed: a reader of the table cannot use them.</summary>
+    public override Task SetTokenAsync(
+        Account user,
+        string loginProvider,
+        string name,
+        string? value,
+        CancellationToken cancellationToken
+    ) =>
+        base.SetTokenAsync(
+            user,
+            loginProvider,
+            name,
+            value is null ? null : _seal.Protect(value),
+            cancellationToken
+        );
+
+    public override async Task<string?> GetTokenAsync(
+        Account user,
+        string loginProvider,
+        string name,
+        CancellationToken cancellationToken
+    ) =>
+        await base.GetTokenAsync(user, loginProvider, name, cancellationToken) is { } value
+            ? _seal.Unprotect(value)
+            : null;
+
     public override Task<Account?> FindByIdAsync(string userId, CancellationToken cancel = default)
     {
         Context.AtTheDoor = userId;

@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.Identity;
 using Practice.Service.Accounts;
+using Practice.Web.Features.Account.Own;
 
 namespace Practice.Web.Features.Account;
 
@@ -45,11 +46,12 @@ internal static class SignInCookie
 
     public static void MapSignOut(this IEndpointRouteBuilder app) =>
         app.MapPost(
-            "/sign-out",
-            async (SignOut signOut, HttpContext http) =>
-            {
-                await signOut.Run(http.User, http.RequestAborted);
-                return Results.LocalRedirect("/sign-in");
-            }
-        );
+                "/sign-out",
+                async (SignOut signOut, HttpContext http) =>
+                {
+                    await signOut.Run(http.User, http.RequestAborted);
+                    return Results.LocalRedirect("/sign-in");
+                }
+            )
+            .OnlyFromOurForms();
 }
