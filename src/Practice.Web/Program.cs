@@ -7,6 +7,7 @@ using Practice.Web.Features.Account.Begin;
 using Practice.Web.Features.Account.Own;
 using Practice.Web.Features.Plans;
 using Practice.Web.Features.Portal;
+using Practice.Web.Features.Rehearsals;
 using Practice.Web.Features.Settings;
 using Practice.Web.Shell;
 
@@ -24,6 +25,7 @@ builder.Services.AddSignInCookie();
 builder.Services.AddDoorLimits();
 builder.Services.AddSingleton<PlanLife>();
 builder.Services.AddPhonePages(builder.Configuration);
+builder.Services.AddSingleton<RehearsalDeskWork>();
 
 var app = builder.Build();
 

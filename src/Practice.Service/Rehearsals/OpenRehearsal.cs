@@ -18,8 +18,17 @@ public sealed class OpenRehearsal(
     ReadTrials trials
 )
 {
+    /// <param name="desk">Who acts.</param>
+    /// <param name="rehearsalId">The rehearsal.</param>
+    /// <param name="verdict">The verdict that proposals follow from; null for the tool's own.</param>
+    /// <param name="cancel">Cancels.</param>
     /// <returns>The file; null when the practice has no such rehearsal.</returns>
-    public async Task<RehearsalFile?> Run(Desk desk, Guid rehearsalId, CancellationToken cancel)
+    public async Task<RehearsalFile?> Run(
+        Desk desk,
+        Guid rehearsalId,
+        TrialVerdict? verdict,
+        CancellationToken cancel
+    )
     {
         if (
             await rehearsals.Find(desk.PracticeId, rehearsalId, cancel) is not { } onFile
@@ -44,7 +53,7 @@ public sealed class OpenRehearsal(
             said.Trials.FirstOrDefault(t => t.Rehearsal.Id == rehearsalId)?.Review,
             said,
             rehearsal.Status == RehearsalStatus.FedBack
-                ? Proposals(rehearsal, said, latest?.Plan ?? rehearsal.Plan, raceCase)
+                ? Proposals(rehearsal, said, latest?.Plan ?? rehearsal.Plan, raceCase, verdict)
                 : [],
             await Came(desk, rehearsal.Decision, cancel),
             raceCase.StandingHolds.FirstOrDefault(h => h.Key == WarningSigns.HoldKey),

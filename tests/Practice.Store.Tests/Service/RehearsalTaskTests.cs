@@ -257,7 +257,7 @@ public class RehearsalTaskTests(TestPractice practice) : IClassFixture<TestPract
         practice.Get<MoveRehearsal>().Run(practice.Assistant, id, runOn, Cancel);
 
     private async Task<RehearsalFile> OpenAsync(Guid id) =>
-        (await practice.Get<OpenRehearsal>().Run(practice.Practitioner, id, Cancel))!;
+        (await practice.Get<OpenRehearsal>().Run(practice.Practitioner, id, null, Cancel))!;
 
     private async Task<RaceRehearsals> BoardAsync(Guid raceId) =>
         (await practice.Get<ProposeRehearsals>().Run(practice.Practitioner, raceId, Cancel))!;

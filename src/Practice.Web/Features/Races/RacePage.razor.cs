@@ -115,6 +115,7 @@ public sealed partial class RacePage
             {
                 RaceLinePlace.Loading when Open is { } version => $"/plans/{version.Id}",
                 RaceLinePlace.Loading or RaceLinePlace.LowResidue => $"/races/{Id}#choices",
+                RaceLinePlace.Rehearsal => $"/races/{Id}#rehearsals",
                 RaceLinePlace.Today => $"/clients/{file!.Race.Value.ClientId}",
                 _ => $"/races/{Id}/edit",
             }
