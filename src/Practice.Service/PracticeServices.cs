@@ -179,6 +179,7 @@ public static class PracticeServices
             .AddSingleton<OpenLink>()
             .AddSingleton<SubmitFeedback>()
             .AddSingleton<TodaysWork>()
+            .AddSingleton<DemoRehearsals>()
             .AddSingleton<DemoPlans>()
             .AddHostedService(provider => provider.GetRequiredService<DemoPlans>())
             .AddScoped<DemoPractice>();

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Practice.Domain.Clients;
 using Practice.Domain.Foods;
+using Practice.Domain.Rehearsals;
 using Practice.Domain.Screening;
 using Practice.Domain.Screening.Questions;
 using Practice.Domain.Targets;
@@ -59,6 +60,35 @@ internal static class DemoCaseload
 
     private static DemoRace Rose(int weekend) =>
         new("Damarovo Valley Marathon", "Damarovo", Sofia, 42.195m, weekend, Nine);
+
+    /// <summary>Trouble whenever the food that brings most carbohydrate between meals was on the plate.</summary>
+    private static ImmutableArray<DemoRehearsal> SixTrials =>
+        [
+            Trial(-12, 6, "Cramps from half way on."),
+            Trial(-10, 1, "Good legs, quiet stomach.", 0, 2),
+            Trial(-8, 5, "Cramps again, later this time.", 2),
+            Trial(-6, 0, "Nothing to report.", 0),
+            Trial(-3, 1, "Fine.", 0, 1),
+            Trial(-1, 7, "All of it again as asked. Cramps at 20 km, walked two kilometres.") with
+            {
+                Decided = null,
+            },
+        ];
+
+    private static DemoRehearsal Trial(int weeks, int score, string note, params int[] left) =>
+        new(RehearsalKind.Full, weeks)
+        {
+            Worst = (SymptomItem.UpperPain, score),
+            Left = [.. left],
+            RunMinutes = 125,
+            RunKm = 30,
+            FuelG = 150,
+            Note = note,
+            Decided = (
+                TrialVerdicts.OfPeak(score),
+                score > 4 ? "Leave one thing out next time." : "Keep it so, put one thing back."
+            ),
+        };
 
     public static ImmutableArray<DemoClient> Clients(LocalDate today) =>
         [
@@ -146,6 +176,9 @@ internal static class DemoCaseload
                 Vo2Max = 64,
                 WeeklyKm = 110,
                 Choices = new LoadingChoices { CarbohydrateGPerKg = 11, WindowHours = 48 },
+                Plan = DemoPlan.Draft,
+                Rehearsals = SixTrials,
+                Notes = "Two autumns of stomach trouble. Six trials, one change at a time.",
             },
             new("Sadie", "Okonkwo", Sex.Female, 39, 165, 67m, Harbour(2), Time(4, 20))
             {
@@ -153,6 +186,19 @@ internal static class DemoCaseload
                 WeeklyKm = 40,
                 Answers = Healthy.With(FoodAndTheBody.Lactose, FoodAndTheBody.SomeLactose),
                 Plan = DemoPlan.Draft,
+                Rehearsals =
+                [
+                    new(RehearsalKind.Full, -1)
+                    {
+                        Worst = (SymptomItem.UpperBloating, 6),
+                        Supper = 0.5m,
+                        RunMinutes = 165,
+                        RunKm = 24,
+                        FuelG = 95,
+                        Note =
+                            "Felt full from the evening on and could not finish supper. Stomach cramped at 18 km.",
+                    },
+                ],
             },
             new("Henrik", "Aaltonen", Sex.Male, 48, 186, 90m, Ridge(2), Time(6, 15))
             {
@@ -165,12 +211,27 @@ internal static class DemoCaseload
                 WeeklyKm = 52,
                 Diet = new Diet { Refused = FoodTraits.Pork | FoodTraits.Alcohol },
                 Units = HouseholdUnits.UsCustomary,
+                Plan = DemoPlan.Draft,
+                Rehearsals =
+                [
+                    new(RehearsalKind.Partial, -1)
+                    {
+                        Worst = (SymptomItem.Dizziness, 4),
+                        Sign = WarningSign.Collapse,
+                        RunMinutes = 95,
+                        RunKm = 17,
+                        FuelG = 40,
+                        Note = "Everything went dark at 17 km and I sat down by the road.",
+                    },
+                ],
             },
             new("Grace", "Whitlam", Sex.Female, 26, 170, 61m, Harbour(3), Time(3, 35))
             {
                 RecentResult = Half(100),
                 WeeklyKm = 60,
                 Diet = new Diet { Allergies = [Allergen.Peanuts, Allergen.TreeNuts] },
+                Plan = DemoPlan.Draft,
+                Rehearsals = [new(RehearsalKind.Full, 0)],
             },
             new("Dmitri", "Sorokin", Sex.Male, 35, 177, 69m, Lakes(3), Time(2, 59))
             {
@@ -182,6 +243,28 @@ internal static class DemoCaseload
                     Likes = ["mash", "white-bread"],
                     Suspect = ["apple-juice"],
                 },
+                Plan = DemoPlan.Draft,
+                Rehearsals =
+                [
+                    new(RehearsalKind.Partial, -3)
+                    {
+                        Worst = (SymptomItem.Belching, 1),
+                        Note = "Went down easily.",
+                        Decided = (
+                            TrialVerdict.Pass,
+                            "Clean at three quarters: on to the full one."
+                        ),
+                    },
+                    new(RehearsalKind.Full, -1)
+                    {
+                        Worst = (SymptomItem.Nausea, 4),
+                        Left = [1],
+                        RunMinutes = 130,
+                        RunKm = 28,
+                        FuelG = 150,
+                        Note = "A bit queasy in the last third. Did not fancy the second drink.",
+                    },
+                ],
             },
             new("Amara", "Diallo", Sex.Female, 42, 167, 64m, Valley(4), Time(4, 5))
             {
@@ -194,6 +277,7 @@ internal static class DemoCaseload
                 RecentResult = Half(95),
                 WeeklyKm = 70,
                 Diet = new Diet { Allergies = [Allergen.Milk] },
+                Plan = DemoPlan.Draft,
             },
             new("Lucy", "Farnham", Sex.Female, 17, 166, 57m, Quay(4), Time(1, 45))
             {

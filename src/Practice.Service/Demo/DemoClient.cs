@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Practice.Domain.Clients;
 using Practice.Domain.Foods;
@@ -49,4 +50,5 @@ internal sealed record DemoClient(
     public Clearance? Clearance { get; init; }
     public LoadingChoices Choices { get; init; } = new();
     public DemoPlan Plan { get; init; }
+    public ImmutableArray<DemoRehearsal> Rehearsals { get; init; } = [];
 }

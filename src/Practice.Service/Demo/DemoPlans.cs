@@ -18,7 +18,8 @@ public sealed class DemoPlans(
     OpenPlan open,
     Kitchen kitchen,
     SaveDraft save,
-    IssuePlan issue
+    IssuePlan issue,
+    DemoRehearsals rehearsals
 ) : BackgroundService
 {
     private readonly Channel<DemoPlanOrder> _orders = Channel.CreateUnbounded<DemoPlanOrder>();
@@ -57,9 +58,11 @@ public sealed class DemoPlans(
         var plan = file.Version.Value.Plan with { Days = menu.Days };
         if (
             await save.Run(desk, file.Version, plan, cancel)
-                is Saved<PlanVersion> { Now: var saved }
-            && client.Plan == DemoPlan.Issued
+            is not Saved<PlanVersion> { Now: var saved }
         )
+            return;
+        if (client.Plan == DemoPlan.Issued)
             await issue.Run(desk, saved, cancel);
+        await rehearsals.Make(desk, file.Client.Id, race, saved.Value, client.Rehearsals, cancel);
     }
 }

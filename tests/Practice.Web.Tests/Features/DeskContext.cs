@@ -4,8 +4,10 @@ using Microsoft.Extensions.DependencyInjection;
 using MudBlazor.Services;
 using Practice.Service.Desks;
 using Practice.Service.Plans;
+using Practice.Service.Rehearsals;
 using Practice.TestSupport;
 using Practice.Web.Features.Plans;
+using Practice.Web.Features.Rehearsals;
 
 namespace Practice.Web.Tests.Features;
 
@@ -24,6 +26,15 @@ public abstract class DeskContext : BunitContext
                 practice.Get<IssuePlan>(),
                 practice.Get<BeginVersion>(),
                 practice.Get<WithdrawPlan>()
+            )
+        );
+        Services.AddSingleton(
+            new RehearsalDeskWork(
+                practice.Get<OpenRehearsal>(),
+                practice.Get<MoveRehearsal>(),
+                practice.Get<CancelRehearsal>(),
+                practice.Get<RecordFeedback>(),
+                practice.Get<DecideRehearsal>()
             )
         );
         Services.AddFallbackServiceProvider(practice.Services);

@@ -73,12 +73,65 @@ public class RaceLineTests : BunitContext
         Assert.Equal(new LocalDate(2026, 9, 20), calendar.RehearseTo);
     }
 
+    [Fact]
+    public async Task A_booked_rehearsal_moves_a_day_by_an_arrow_key_and_a_decided_one_stays()
+    {
+        var moved = new List<LocalDate>();
+        var booked = Trial("booked", canMove: true);
+        var decided = Trial("pass", canMove: false) with { RunOn = new(2026, 9, 20) };
+        var line = Draw(WeeksBefore, null, [booked, decided], m => moved.Add(m.RunOn));
+        await line.Find(".level .trial.booked").KeyDownAsync(Key.Right);
+        await line.Find(".level .trial.booked").KeyDownAsync(Key.Left);
+        await line.Find(".level .trial.pass").KeyDownAsync(Key.Left);
+        Assert.Equal([new LocalDate(2026, 9, 14), new(2026, 9, 12)], moved);
+    }
+
+    [Fact]
+    public async Task A_rehearsal_that_is_lifted_shows_which_days_do_and_lands_where_it_is_put_down()
+    {
+        var moved = new List<LocalDate>();
+        var line = Draw(
+            WeeksBefore,
+            null,
+            [Trial("booked", canMove: true)],
+            m => moved.Add(m.RunOn)
+        );
+        Assert.Empty(line.FindAll(".slot"));
+        await line.Find(".level .trial").DragStartAsync(new());
+        Assert.Single(line.FindAll(".slot.blocked"));
+        await line.FindAll(".slot")
+            .Single(s => s.GetAttribute("title") == "Sun 6 Sep")
+            .DropAsync(new());
+        Assert.Equal([new LocalDate(2026, 9, 6)], moved);
+        Assert.Empty(line.FindAll(".slot"));
+    }
+
+    private static RaceLineRehearsal Trial(string state, bool canMove) =>
+        new(
+            Guid.NewGuid(),
+            "Full rehearsal",
+            state,
+            state,
+            new(2026, 9, 11),
+            new(2026, 9, 13),
+            canMove
+        );
+
     private IRenderedComponent<RaceLine> Draw(
         LocalDateTime now,
-        Action<RaceLinePlace>? open = null
+        Action<RaceLinePlace>? open = null,
+        IReadOnlyList<RaceLineRehearsal>? rehearsals = null,
+        Action<(RaceLineRehearsal Rehearsal, LocalDate RunOn)>? move = null
     ) =>
         Render<RaceLine>(p =>
-            p.Add(
+            p.Add(l => l.Rehearsals, rehearsals ?? [])
+                .Add(l => l.OnMove, move ?? (_ => { }))
+                .Add(
+                    l => l.Judge,
+                    (_, day) =>
+                        day == new LocalDate(2026, 9, 8) ? RaceLineDay.Blocked : RaceLineDay.Good
+                )
+                .Add(
                     l => l.Stations,
                     RaceLineStation.Of(
                         now,

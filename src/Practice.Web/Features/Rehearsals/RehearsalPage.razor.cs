@@ -76,9 +76,10 @@ public sealed partial class RehearsalPage
         try
         {
             var told = await Work.Record.Run(Desk, file!.Rehearsal, feedback, Leaving);
-            notice = told is Saved<Rehearsal>
-                ? ""
-                : "The client sent feedback at the same moment. Look at it before you type over it.";
+            notice =
+                told is Saved<Rehearsal>
+                    ? ""
+                    : "The client sent feedback at the same moment. Look at it before you type over it.";
             isTelling = false;
         }
         catch (ArgumentException)
