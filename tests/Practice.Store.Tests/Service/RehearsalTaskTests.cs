@@ -265,7 +265,7 @@ public class RehearsalTaskTests(TestPractice practice) : IClassFixture<TestPract
     private async Task<ClientFile> ClientAsync(Guid id) =>
         (await practice.Get<OpenClient>().Run(practice.Practitioner, id, Cancel))!;
 
-    private Task SuspectAsync(PlanFile draft, string food) =>
+    private Task<bool> SuspectAsync(PlanFile draft, string food) =>
         practice
             .Get<ReviseBackground>()
             .Run(
