@@ -19,8 +19,8 @@ internal static class BoundBenchmark
         foreach (var client in Enumerable.Range(1, clients).Select(GeneratedClients.Of))
         {
             var model = MenuModel.ToFill(client.Request);
-            var menu = MenuBuild.Begin(model, CancellationToken.None);
-            var first = menu.Cost;
+            var first = 0L;
+            var menu = MenuBuild.Begin(model, (_, cost) => first = cost, CancellationToken.None);
             menu.Run(Improvement.UsualSolves(model), (_, _) => { }, CancellationToken.None);
             var bound = new ColumnGeneration(model, menu.Values).Bound();
             Console.WriteLine(

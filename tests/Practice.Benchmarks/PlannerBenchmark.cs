@@ -94,7 +94,7 @@ internal static class PlannerBenchmark
     }
 
     // a portion cut and locked, one taken off, one swapped by hand: what practitioners do
-    private static IEnumerable<MenuRequest> Edits(MenuRequest menu, int seed)
+    internal static IEnumerable<MenuRequest> Edits(MenuRequest menu, int seed)
     {
         var random = new Random(seed);
         var day = menu.Days[^1];

@@ -27,7 +27,7 @@ internal static class Explanation
             return null;
 
         var model = MenuModel.ToFill(request);
-        var closest = MenuBuild.Begin(model, cancel);
+        var closest = MenuBuild.Begin(model, (_, _) => { }, cancel);
         closest.Run(2 * model.Plates.Count, (_, _) => { }, cancel);
         var question = new LimitQuestion(model, closest.Values);
         var misses = question.MissedBy(closest.Values);

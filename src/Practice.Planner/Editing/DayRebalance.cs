@@ -24,22 +24,26 @@ internal static class DayRebalance
         var alone = request with { Days = [request.Days.Single(d => d.Date == date)] };
         var model = MenuModel.ToEdit(alone);
         var present = PresentMenu.ValuesIn(model);
+        long[] prices = [.. model.Costs];
         var rules = model.Rows.Where(r => r.IsSense || r.IsLink || r.Limit is not null).ToList();
         var others = model.Rows.Count;
         ChargeForChange(model, present);
         StayNearTheAim(model);
 
         // the many small wishes of a fresh menu would only slow the search for the least change
+        rules.AddRange(model.Rows.Skip(others));
+        var near = new NearbyDay(model, rules, prices, present).Find(cancel);
         var whole = new PartialModel(
             model,
-            present,
+            near,
             [.. model.Plates.Select(p => p.Index)],
-            rules.Concat(model.Rows.Skip(others)),
+            rules,
             model.Costs,
             leavesOutLastResorts: true
         );
-        var answer = Solver.Solve(whole.Model, Effort.Day, cancel);
-        var values = answer.Values is { } found ? whole.Merge(found) : present;
+        whole.AtMost(CostOf(near));
+        var answer = Solver.Solve(whole.Model, Effort.Rebalance, cancel);
+        var values = answer.Values is { } found ? whole.Merge(found) : near;
         var days = MenuWriter.Write(model, values);
         return new Rebalanced(
             days[0],
@@ -47,6 +51,10 @@ internal static class DayRebalance
             [.. MenuCheck.NoLongerServed(alone), .. MenuCheck.Of(alone with { Days = days })],
             answer.IsProven
         );
+
+        long CostOf(long[] values) =>
+            rules.Sum(r => r.CostOf(r.SumOf(values)))
+            + values.Index().Sum(v => v.Item * model.Costs[v.Index]);
     }
 
     private static void ChargeForChange(MenuModel model, long[] present)

@@ -16,9 +16,10 @@ internal sealed class MenuModel
     private readonly List<long> _costs = [];
     private readonly HashSet<int> _lastResorts = [];
 
-    private MenuModel(MenuRequest request, bool keepsPresentFoods)
+    private MenuModel(MenuRequest request, bool keepsPresentFoods, bool leavesRoom)
     {
         Request = request;
+        RoomHundredths = leavesRoom ? 5 : 0;
         Tastes = new ClientTastes(request);
         Plates = PlateChoices.For(this, keepsPresentFoods);
         foreach (var plate in Plates.Where(s => s.Patterns.Length > 0))
@@ -36,6 +37,12 @@ internal sealed class MenuModel
     }
 
     public MenuRequest Request { get; }
+
+    /// <summary>
+    /// What is left below a day's ceilings and above its floors, 0.01 g: amounts are rounded per step, and a menu should
+    /// not be over on paper for it.
+    /// </summary>
+    public long RoomHundredths { get; }
     public ClientTastes Tastes { get; }
     public IReadOnlyList<Plate> Plates { get; }
     public IReadOnlyList<Variable> Variables => _variables;
@@ -43,7 +50,10 @@ internal sealed class MenuModel
     public IReadOnlyList<long> Costs => _costs;
 
     /// <summary>A model of the request for filling it from scratch around its locked portions.</summary>
-    public static MenuModel ToFill(MenuRequest request) => new(request, keepsPresentFoods: false);
+    /// <param name="request">The request.</param>
+    /// <param name="leavesRoom">Whether limits are kept with room for rounding; not where they are explained.</param>
+    public static MenuModel ToFill(MenuRequest request, bool leavesRoom = false) =>
+        new(request, keepsPresentFoods: false, leavesRoom);
 
     /// <summary>
     /// A model in which the request's present menu can be stated, whatever the practitioner put together: what it
@@ -51,7 +61,7 @@ internal sealed class MenuModel
     /// </summary>
     public static MenuModel ToEdit(MenuRequest request)
     {
-        var model = new MenuModel(request, keepsPresentFoods: true);
+        var model = new MenuModel(request, keepsPresentFoods: true, leavesRoom: false);
         var present = PresentMenu.ValuesIn(model);
         for (var i = 0; i < model._rows.Count; i++)
             if (

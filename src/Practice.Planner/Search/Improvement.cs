@@ -15,8 +15,8 @@ internal sealed class Improvement(MenuModel model, long[] start)
     public long[] Values { get; private set; } = start;
     public long Cost { get; private set; } = model.CostOf(start);
 
-    /// <summary>Enough to see every plate alone twice and most pairs once.</summary>
-    public static int UsualSolves(MenuModel model) => 4 * model.Plates.Count;
+    /// <summary>Enough to see every plate alone once: after polishing more solves bring little for their time.</summary>
+    public static int UsualSolves(MenuModel model) => model.Plates.Count;
 
     /// <summary>Improves for a number of solves.</summary>
     /// <param name="solves">How many.</param>

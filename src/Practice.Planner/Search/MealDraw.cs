@@ -10,8 +10,6 @@ namespace Practice.Planner.Search;
 /// </summary>
 internal sealed class MealDraw
 {
-    // how fast the chance of a food or a pattern falls with its price
-    private const double Warmth = 2500;
     private const int Rounds = 3;
 
     private readonly Plate _plate;
@@ -30,11 +28,11 @@ internal sealed class MealDraw
             .GroupBy(c => c.Role)
             .ToDictionary(
                 g => g.Key,
-                g => new Weighted<Candidate>(g, c => Chance(model.Costs[c.Present]))
+                g => new Weighted<Candidate>(g, c => Chance.AtPrice(model.Costs[c.Present]))
             );
         _patterns = new Weighted<PatternChoice>(
             plate.Patterns.Where(p => p.Pattern != MealPatterns.Nothing),
-            p => Chance(model.Costs[p.Chosen] / 2) * Welcome(p.Pattern)
+            p => Chance.AtPrice(model.Costs[p.Chosen] / 2) * Welcome(p.Pattern)
         );
     }
 
@@ -172,8 +170,6 @@ internal sealed class MealDraw
     // a pattern that has no place for what is locked is a last resort
     private double Welcome(MealPattern pattern) =>
         Array.TrueForAll(_locked, c => pattern.Find(c.Role) is not null) ? 1 : 0.01;
-
-    private static double Chance(long price) => Math.Exp(-price / Warmth);
 
     private static double Appetite(MealRole role) =>
         role switch

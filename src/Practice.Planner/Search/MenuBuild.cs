@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Practice.Domain.Plans;
 using Practice.Planner.Checking;
 using Practice.Planner.Model;
@@ -9,6 +10,7 @@ internal static class MenuBuild
 {
     // how far along the work is when the first complete menu stands
     private const double FirstMenu = 0.2;
+    private const double PolishedMenu = 0.5;
 
     /// <param name="request">What to fill.</param>
     /// <param name="progress">Told of every better menu.</param>
@@ -22,41 +24,83 @@ internal static class MenuBuild
     )
     {
         progress?.Report(new MenuProgress("Laying out what could be served", 0, null, 0));
-        var model = MenuModel.ToFill(request);
+        var model = MenuModel.ToFill(request, leavesRoom: true);
+        var better = new List<long[]>();
         progress?.Report(new MenuProgress("Choosing meals for each day", 0.05, null, 0));
-        var improvement = Begin(model, cancel);
-        Report(FirstMenu, isBetter: true);
+        var improvement = Begin(model, (values, cost) => Report(FirstMenu, values, cost), cancel);
+        Report(PolishedMenu, improvement.Values, improvement.Cost);
         improvement.Run(
             solves ?? Improvement.UsualSolves(model),
-            (done, isBetter) => Report(FirstMenu + (1 - FirstMenu) * done, isBetter),
+            (done, isBetter) =>
+                Report(
+                    PolishedMenu + (1 - PolishedMenu) * done,
+                    isBetter ? improvement.Values : null,
+                    improvement.Cost
+                ),
             cancel
         );
 
-        var days = MenuWriter.Write(model, improvement.Values);
-        return new MenuResult(
-            days,
-            [.. MenuCheck.NoLongerServed(request), .. MenuCheck.Of(request with { Days = days })],
-            improvement.Cost,
-            cancel.IsCancellationRequested
-        );
+        var (days, shortfalls) = Best();
+        return new MenuResult(days, shortfalls, improvement.Cost, cancel.IsCancellationRequested);
 
-        void Report(double fraction, bool isBetter) =>
+        // the solver counts in hundredths: should its last menu be a hair over a limit on paper that an earlier one keeps,
+        // the earlier one it is
+        (ImmutableArray<PlanDay>, ImmutableArray<Shortfall>) Best()
+        {
+            var last = Read(improvement.Values);
+            return last.Shortfalls.IsEmpty
+                ? last
+                : better
+                    .AsEnumerable()
+                    .Reverse()
+                    .Select(Read)
+                    .FirstOrDefault(m => m.Shortfalls.IsEmpty, last);
+        }
+
+        (ImmutableArray<PlanDay> Days, ImmutableArray<Shortfall> Shortfalls) Read(long[] values)
+        {
+            var days = MenuWriter.Write(model, values);
+            return (
+                days,
+                [
+                    .. MenuCheck.NoLongerServed(request),
+                    .. MenuCheck.Of(request with { Days = days }),
+                ]
+            );
+        }
+
+        void Report(double fraction, long[]? values, double cost)
+        {
+            if (values is not null)
+                better.Add(values);
             progress?.Report(
                 new MenuProgress(
                     "Improving the menu",
                     fraction,
-                    isBetter ? MenuWriter.Write(model, improvement.Values) : null,
-                    improvement.Cost
+                    values is null ? null : MenuWriter.Write(model, values),
+                    cost
                 )
             );
+        }
     }
 
-    /// <summary>A first complete menu, ready to be improved.</summary>
-    public static Improvement Begin(MenuModel model, CancellationToken cancel)
+    /// <summary>A complete menu to be improved by the solver.</summary>
+    /// <param name="model">The whole question.</param>
+    /// <param name="onFirst">Told the first menu that stands, before it is polished, and what it costs.</param>
+    /// <param name="cancel">Ends it with the best so far.</param>
+    public static Improvement Begin(
+        MenuModel model,
+        Action<long[], long> onFirst,
+        CancellationToken cancel
+    )
     {
-        var annealing = new Annealing(model, MealPool.For(model, cancel));
+        var pool = MealPool.For(model, cancel);
+        var annealing = new Annealing(model, pool);
         annealing.Run(model.Request.Seed, cancel);
-        return new Improvement(model, ValuesOf(model, annealing.Picked));
+        var first = ValuesOf(model, annealing.Picked);
+        onFirst(first, annealing.Cost);
+        var polished = new Polishing(model, pool, annealing.Picked).Run(cancel);
+        return new Improvement(model, Better(model, first, polished));
     }
 
     public static long[] ValuesOf(MenuModel model, IEnumerable<Meal> meals)
@@ -66,4 +110,7 @@ internal static class MenuBuild
             values[variable] = value;
         return values;
     }
+
+    private static long[] Better(MenuModel model, long[] one, long[] other) =>
+        model.CostOf(other) < model.CostOf(one) ? other : one;
 }

@@ -64,6 +64,13 @@ internal sealed class PartialModel
 
     private CpModelProto Proto => Model.Model;
 
+    /// <summary>Nothing dearer than this is looked for.</summary>
+    public void AtMost(long cost)
+    {
+        Proto.Objective.Domain.Add(long.MinValue);
+        Proto.Objective.Domain.Add(cost);
+    }
+
     /// <summary>The menu with the free plates as a solution has them.</summary>
     public long[] Merge(IReadOnlyList<long> solution)
     {

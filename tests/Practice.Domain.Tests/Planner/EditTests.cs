@@ -23,7 +23,7 @@ public sealed class EditTests
     public void A_portion_cut_and_locked_is_made_up_for_by_few_changes_elsewhere()
     {
         var (kind, portion) = Largest();
-        var steps = portion.Serving.MinSteps;
+        var steps = portion.Serving.Steps.Last(s => 4 * s <= 3 * portion.Steps);
         var edited = Menu.With(
             kind,
             o =>

@@ -31,7 +31,7 @@ internal static class DayLimitRows
         Keep(
             LimitKind.ProteinFloor,
             Of(i => i.Protein),
-            Bounds.HundredthsUp(limits.ProteinMinG),
+            Bounds.HundredthsUp(limits.ProteinMinG) + model.RoomHundredths,
             Row.Unbounded,
             Prices.Protein
         );
@@ -108,7 +108,13 @@ internal static class DayLimitRows
         Sum Of(Func<Item, long> perStep) => Sum.OfAmounts(plates, perStep);
 
         void AtMost(LimitKind kind, Func<Item, long> perStep, decimal most, long price) =>
-            Keep(kind, Of(perStep), -Row.Unbounded, Bounds.Hundredths(most), price);
+            Keep(
+                kind,
+                Of(perStep),
+                -Row.Unbounded,
+                Math.Max(0, Bounds.Hundredths(most) - model.RoomHundredths),
+                price
+            );
 
         void Keep(
             LimitKind kind,
