@@ -6,6 +6,7 @@ using Practice.Domain.Plans;
 using Practice.Planner;
 using Practice.Planner.Course;
 using Practice.Service.Accounts;
+using Practice.Service.Audit;
 using Practice.Service.Clients;
 using Practice.Service.Courses;
 using Practice.Service.Demo;
@@ -71,6 +72,7 @@ public static class PracticeServices
             .AddDefaultTokenProviders()
             .AddClaimsPrincipalFactory<DeskClaimsFactory>();
         services.AddHttpContextAccessor();
+        services.AddAuthenticationCore();
         services.Configure<DataProtectionTokenProviderOptions>(tokens =>
             tokens.TokenLifespan = TimeSpan.FromHours(2)
         );
@@ -128,6 +130,8 @@ public static class PracticeServices
     private static IServiceCollection AddTasks(this IServiceCollection services) =>
         services
             .AddSingleton<OpenPractice>()
+            .AddSingleton<RecordReads>()
+            .AddSingleton<ReadAudit>()
             .AddSingleton<FindClients>()
             .AddSingleton<OpenClient>()
             .AddSingleton<RegisterClient>()

@@ -9,6 +9,7 @@ using Practice.Web.Features.Plans;
 using Practice.Web.Features.Portal;
 using Practice.Web.Features.Rehearsals;
 using Practice.Web.Features.Settings;
+using Practice.Web.Features.Settings.Audit;
 using Practice.Web.Shell;
 
 var builder = WebApplication.CreateBuilder(args);
@@ -43,6 +44,7 @@ app.MapHealthChecks("/healthz").AllowAnonymous();
 app.MapSignOut();
 app.MapPasskeyQuestions();
 app.MapLogo();
+app.MapAudit();
 app.MapPapers();
 app.MapPhonePages();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();

@@ -55,6 +55,9 @@ public static class Screens
         ["workbench"] = at => at.Plan,
         ["foods"] = _ => "/foods",
         ["practice"] = _ => "/practice",
+        ["team"] = _ => "/practice/team",
+        ["mail"] = _ => "/practice/mail",
+        ["audit"] = _ => "/practice/audit",
     };
 
     /// <summary>Those behind the sign-in.</summary>

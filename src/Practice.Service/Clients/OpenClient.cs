@@ -1,3 +1,4 @@
+using Practice.Service.Audit;
 using Practice.Service.Desks;
 using Practice.Service.Rehearsals;
 using Practice.Service.Screening;
@@ -12,6 +13,7 @@ public sealed class OpenClient(
     RaceStore races,
     CurrentScreening screenings,
     WarningHolds warnings,
+    RecordReads reads,
     PracticeCalendar calendar
 )
 {
@@ -20,6 +22,7 @@ public sealed class OpenClient(
     {
         if (await clients.Find(desk.PracticeId, clientId, cancel) is not { } client)
             return null;
+        await reads.Note(desk, clientId, cancel);
         var screening = await screenings.Of(desk, clientId, cancel);
         var warning = await warnings.Of(desk, clientId, screening, cancel);
         var standing = screening.StandingHolds(client.Value, calendar.Today);

@@ -1,5 +1,6 @@
 using Practice.Domain.Caseload;
 using Practice.Domain.Clients;
+using Practice.Service.Audit;
 using Practice.Service.Desks;
 using Practice.Store.Clients;
 
@@ -19,11 +20,10 @@ public sealed class ReviseClient(ClientStore clients, PracticeCalendar calendar)
         CancellationToken cancel
     )
     {
+        var before = HealthFacts.Of(ClientDetails.Of(client.Value));
         details.ApplyTo(client.Value);
-        return clients.Save(
-            client,
-            desk.Note("client-revised", client.Value.Id, calendar.Now),
-            cancel
-        );
+        var note = desk.Note("client-revised", client.Value.Id, calendar.Now)
+            .With(client.Value.Id, before, HealthFacts.Of(details));
+        return clients.Save(client, note, cancel);
     }
 }

@@ -1,5 +1,6 @@
 using Practice.Domain.Caseload;
 using Practice.Domain.Clients;
+using Practice.Service.Audit;
 using Practice.Service.Desks;
 using Practice.Store.Clients;
 
@@ -15,11 +16,10 @@ public sealed class WeighClient(ClientStore clients, PracticeCalendar calendar)
         CancellationToken cancel
     )
     {
+        var before = HealthFacts.Of(client.Value.BodyMassLog);
         client.Value.Weigh(entry);
-        return clients.Save(
-            client,
-            desk.Note("client-weighed", client.Value.Id, calendar.Now),
-            cancel
-        );
+        var note = desk.Note("client-weighed", client.Value.Id, calendar.Now)
+            .With(client.Value.Id, before, HealthFacts.Of(client.Value.BodyMassLog));
+        return clients.Save(client, note, cancel);
     }
 }

@@ -8,13 +8,13 @@ namespace Practice.Service.Plans;
 /// <summary>Takes an issued version back.</summary>
 public sealed class WithdrawPlan(PlanStore plans, PracticeCalendar calendar)
 {
-    /// <returns>Whether it was withdrawn: only a practitioner may, and only an issued version can be.</returns>
+    /// <returns>Whether it was withdrawn: only an issued version can be.</returns>
     public async Task<bool> Run(Desk desk, Guid versionId, string reason, CancellationToken cancel)
     {
+        NotAllowedException.Unless(desk.MayDecide);
         if (
-            !desk.MayDecide
-            || await plans.Find(desk.PracticeId, versionId, cancel)
-                is not { Value.Status: PlanStatus.Issued } version
+            await plans.Find(desk.PracticeId, versionId, cancel)
+            is not { Value.Status: PlanStatus.Issued } version
         )
             return false;
         version.Value.Withdraw(reason);

@@ -1,11 +1,12 @@
 using Practice.Domain.Targets;
+using Practice.Service.Audit;
 using Practice.Service.Desks;
 using Practice.Store.Plans;
 
 namespace Practice.Service.Races;
 
 /// <summary>Opens a race with its targets.</summary>
-public sealed class OpenRace(RaceCases cases, PlanStore plans)
+public sealed class OpenRace(RaceCases cases, PlanStore plans, RecordReads reads)
 {
     /// <param name="desk">Who acts.</param>
     /// <param name="raceId">The race.</param>
@@ -21,6 +22,7 @@ public sealed class OpenRace(RaceCases cases, PlanStore plans)
     {
         if (await cases.Open(desk, raceId, cancel) is not { } raceCase)
             return null;
+        await reads.Note(desk, raceCase.Client.Id, cancel);
         choices ??=
             (await plans.Latest(desk.PracticeId, raceId, cancel))?.Value.Plan.Choices
             ?? new LoadingChoices();

@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using Practice.Domain.Caseload;
 using Practice.Domain.Rehearsals;
 using Practice.Domain.Screening;
+using Practice.Service.Audit;
 using Practice.Service.Desks;
 using Practice.Service.Rehearsals;
 using Practice.Store.Clients;
@@ -64,7 +66,8 @@ public sealed class ClearHold(
             return new ClearanceRefused(
                 "It is older than what the client told. The sign itself must be cleared."
             );
-        var note = desk.Note("hold-cleared", clientId, calendar.Now);
+        var note = desk.Note("hold-cleared", clientId, calendar.Now)
+            .With(clientId, ImmutableDictionary<string, string>.Empty, HealthFacts.Of(clearance));
         return await screenings.Save(onFile, note, cancel) is Saved<ScreeningRecord>
             ? new Cleared()
             : new ClearanceRefused(

@@ -1,4 +1,3 @@
-using System.Security.Claims;
 using Practice.Domain.Practices;
 using Practice.Service.Desks;
 using Practice.Service.Plans;
@@ -18,11 +17,11 @@ internal static class PaperEndpoint
                 Guid version,
                 PaperSize? paper,
                 PaperVariant? variant,
-                ClaimsPrincipal user,
+                HttpContext http,
                 PrintPlan print,
                 CancellationToken cancel
             ) =>
-                user.Desk() is { } desk
+                http.Desk() is { } desk
                 && await print.Run(desk, version, paper, variant ?? PaperVariant.Full, cancel)
                     is { } printed
                     ? Results.File(printed.Pdf, "application/pdf", printed.FileName)

@@ -1,4 +1,3 @@
-using System.Security.Claims;
 using Microsoft.Net.Http.Headers;
 using Practice.Service.Desks;
 using Practice.Service.Practices;
@@ -13,9 +12,9 @@ internal static class LogoEndpoint
     public static void MapLogo(this IEndpointRouteBuilder app) =>
         app.MapGet(
             Address,
-            async (ClaimsPrincipal user, OpenPractice open, CancellationToken cancel) =>
+            async (HttpContext http, OpenPractice open, CancellationToken cancel) =>
             {
-                if (user.Desk() is not { } desk)
+                if (http.Desk() is not { } desk)
                     return Results.NotFound();
                 var logo = (await open.Run(desk, cancel)).LogoPng;
                 return logo.IsEmpty
