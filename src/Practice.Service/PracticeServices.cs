@@ -176,6 +176,7 @@ public static class PracticeServices
             .AddSingleton<OpenRehearsal>()
             .AddSingleton<PlanRevision>()
             .AddSingleton<DecideRehearsal>()
+            .AddSingleton<PrintRehearsal>()
             .AddSingleton<LinkDoor>()
             .AddSingleton<GiveLink>()
             .AddSingleton<RevokeLink>()

@@ -46,6 +46,7 @@ app.MapPasskeyQuestions();
 app.MapLogo();
 app.MapAudit();
 app.MapPapers();
+app.MapRehearsalPapers();
 app.MapPhonePages();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
 

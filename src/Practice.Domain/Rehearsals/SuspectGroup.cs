@@ -64,7 +64,7 @@ public sealed record SuspectGroup(
     public string Explain(Func<string, string> name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        var foods = string.Join(", ", Foods.Select(f => name(f.FoodId)));
+        var foods = Names(name);
         var trials = (Exposures, WithSymptoms) switch
         {
             (1, 0) => "eaten in 1 trial, without symptoms",
@@ -77,6 +77,16 @@ public sealed record SuspectGroup(
                 + $"trigger, {Percent(Foods[0].Chance)} for {name(Foods[0].FoodId)} ({Word(Foods[0].Label)})"
             : $"{Percent(Foods[0].Chance)} to be a trigger ({Word(Foods[0].Label)}), {Percent(Foods[0].Prior)} before the trials";
         return $"{foods}: {trials}; {reading}. {Disclaimer}";
+    }
+
+    // a first trial has all its foods in one group: nobody reads thirty names
+    private string Names(Func<string, string> name)
+    {
+        const int all = 6;
+        const int some = 4;
+        var shown = Foods.Take(Foods.Length <= all ? all : some).Select(f => name(f.FoodId));
+        var more = Foods.Length <= all ? "" : $" and {Count(Foods.Length - some)} more";
+        return string.Join(", ", shown) + more;
     }
 
     internal static SuspectGroup Of(

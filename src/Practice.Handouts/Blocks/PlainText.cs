@@ -49,6 +49,12 @@ public static class PlainText
                     s.Items.Select(i => $"[ ] {i.Text}: {i.Amount}")
                 )
             ),
+            ScoreBoxes b =>
+            [
+                $"[ ] {string.Join(" | ", b.Columns)}",
+                .. b.Rows.Select(r => $"[ ] {r}"),
+            ],
+            CameraCode b => ["", $"[{b.Alt}]", $"### {b.Title}", b.Text],
             NoteLines b => ["", $"____ {b.Label}"],
             SideBySide b => b.Columns.SelectMany(c => c.Blocks).SelectMany(Lines),
             Together b => b.Blocks.SelectMany(Lines),

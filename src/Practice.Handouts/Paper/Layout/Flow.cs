@@ -22,6 +22,8 @@ internal static class Flow
             BarChart chart => [BarChartLayout.Lay(chart, setting, width)],
             Table table => new TableLayout(table, setting, width).Lay(),
             CheckList list => CheckListLayout.Lay(list, setting, width),
+            ScoreBoxes boxes => ScoreBoxesLayout.Lay(boxes, setting, width),
+            CameraCode code => [CameraCodeLayout.Lay(code, setting, width)],
             NoteLines lines => [NoteLinesLayout.Lay(lines, setting, width)],
             SideBySide side => SideBySideLayout.Lay(side, setting, width),
             Together together => Keep(Lay(together.Blocks, setting, width)),
