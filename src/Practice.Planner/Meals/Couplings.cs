@@ -57,11 +57,11 @@ internal static class Couplings
             "pasta and grain want sauce",
             [PastaSauce],
             [Pasta, Grain, Potato],
-            0.55,
+            0.7,
             1.3,
             [Pasta, Grain]
         ),
-        new("rice and noodles want sauce", [RiceSauce], [Rice, Noodles], 0.5, 1.2),
+        new("rice and noodles want sauce", [RiceSauce], [Rice, Noodles], 0.6, 1.2),
         new("savoury cakes want a dip", [Dip], [SavouryCake], 0.4, 1.2),
     ];
 }

@@ -7,6 +7,7 @@ internal static class Helpings
 {
     private const decimal MostCupsOfCereal = 3;
     private const decimal MostSlices = 8;
+    private const decimal MostBiscuits = 9;
 
     /// <summary>Most foods on one plate.</summary>
     public static int MostFoods(OccasionKind kind) =>
@@ -74,6 +75,8 @@ internal static class Helpings
         var serving = food.Serving;
         if (serving.Unit == "slice")
             return (int)(MostSlices / serving.UnitsPerStep);
+        if (serving.Unit == "biscuit")
+            return (int)(MostBiscuits / serving.UnitsPerStep);
         if (role != MealRole.Cereal)
             return serving.MaxSteps;
         var cup =

@@ -46,7 +46,7 @@ internal static class PairBans
         ),
         new(
             "jam and syrups go on porridge and yoghurt, not on cereal",
-            Topping("jam", "caramel"),
+            Topping("jam", "caramel", "syrup"),
             Is(MealRole.Cereal)
         ),
         new(
@@ -54,6 +54,30 @@ internal static class PairBans
             Family("yeast-extract"),
             Family("jam", "honey", "syrup", "caramel")
         ),
+        new(
+            "roots and cabbages of the north go with potatoes and bread",
+            Food("beetroot", "parsnip", "cabbage", "cauliflower"),
+            Is(MealRole.Rice)
+        ),
+        new(
+            "roots and cabbages of the north go with potatoes and bread",
+            Food("beetroot", "parsnip", "cabbage", "cauliflower"),
+            Is(MealRole.Noodles)
+        ),
+        new(
+            "beetroot and parsnip do not go with pasta",
+            Food("beetroot", "parsnip"),
+            Is(MealRole.Pasta)
+        ),
+        new("baked beans go with potatoes and toast", Food("baked-beans"), Is(MealRole.Pasta)),
+        new("baked beans go with potatoes and toast", Food("baked-beans"), Is(MealRole.Rice)),
+        new("baked beans go with potatoes and toast", Food("baked-beans"), Is(MealRole.Noodles)),
+        new(
+            "a milky drink does not go with lemonade",
+            Drink("shake", "milk", "kefir"),
+            Drink("soft-drink", "squash")
+        ),
+        new("malt loaf is sweet enough", Family("malt-loaf"), Spread("syrup", "caramel")),
         new("filled dumplings have their own filling", Family("dumpling"), Is(MealRole.Protein)),
         new("gravy is for potatoes", Family("gravy"), Is(MealRole.Pasta)),
         new("gravy is for potatoes", Family("gravy"), Is(MealRole.Grain)),
@@ -70,7 +94,7 @@ internal static class PairBans
         new(
             "a savoury filling wants a plain bread",
             Is(MealRole.Filling),
-            Family("malt-loaf", "pretzel", "bun", "scone")
+            Family("malt-loaf", "pretzel", "bun", "scone", "cracker")
         ),
         new(
             "a savoury filling wants a plain bread",
@@ -84,7 +108,16 @@ internal static class PairBans
         && item.Food.Family is "bolognese" or "meat-sauce" or "fish-sauce" or "lentil";
 
     private static Func<Item, bool> Topping(params string[] families) =>
-        item => item.Role == MealRole.Topping && families.Contains(item.Food.Family);
+        Playing(MealRole.Topping, families);
+
+    private static Func<Item, bool> Spread(params string[] families) =>
+        Playing(MealRole.Spread, families);
+
+    private static Func<Item, bool> Drink(params string[] families) =>
+        Playing(MealRole.Drink, families);
+
+    private static Func<Item, bool> Playing(MealRole role, string[] families) =>
+        item => item.Role == role && families.Contains(item.Food.Family);
 
     private static Func<Item, bool> Food(params string[] ids) => item => ids.Contains(item.Food.Id);
 

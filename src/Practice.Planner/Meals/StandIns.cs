@@ -5,7 +5,7 @@ namespace Practice.Planner.Meals;
 
 /// <summary>
 /// Gluten-free, lactose-free and plant-based stand-ins are for those who cannot have the original. Who that is, the
-/// foods tell: where more than half of the originals are missing, the stand-in is wanted.
+/// foods tell: where more than half of the usual originals are missing, the stand-in is wanted.
 /// </summary>
 internal sealed class StandIns(MenuRequest request)
 {
@@ -20,6 +20,8 @@ internal sealed class StandIns(MenuRequest request)
         if (_limitsLactose && standIn.Group == FoodGroup.Dairy)
             return true;
         var originals = FoodLibrary.Standard.All.Where(f => IsOriginalOf(standIn, f)).ToList();
+        if (originals.Exists(Everyday.Is))
+            originals.RemoveAll(f => !Everyday.Is(f));
         return 2 * originals.Count(f => _served.Contains(f.Id)) < originals.Count;
     }
 

@@ -50,6 +50,7 @@ internal static class Prices
     public const long SportsBite = 3000;
     public const long CaffeineLate = 4000;
     public const long SoftDrink = 800;
+    public const long SyrupOnBread = 1500;
     public const long StandInNotWanted = 5000;
     public const long HighResidue = 8000;
 
@@ -57,7 +58,7 @@ internal static class Prices
     public const long LastResort = 5500;
 
     // tastes
-    public const long LessUsual = 1200;
+    public const long LessUsual = 1800;
     public const long Liked = 3000;
     public const long Tolerated = 1500;
     public const long Suspect = 20_000;

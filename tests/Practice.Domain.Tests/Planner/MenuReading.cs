@@ -58,8 +58,37 @@ internal static class MenuReading
         if (Has(MealRole.SavouryCake) != Has(MealRole.Dip))
             yield return "savoury cakes and their dip do not come together";
 
+        if (
+            Grams(MealRole.PastaSauce) < 0.2m * (Grams(MealRole.Pasta) + Grams(MealRole.Grain))
+            && !Eats("pesto")
+        )
+            yield return "pasta that is hardly sauced";
+        if (Grams(MealRole.RiceSauce) < 0.1m * (Grams(MealRole.Rice) + Grams(MealRole.Noodles)))
+            yield return "rice that is hardly sauced";
+        if (Has(MealRole.Filling) && Eats("cracker"))
+            yield return "a sandwich of crispbread";
+        if (
+            (Has(MealRole.Rice) || Has(MealRole.Noodles) || Has(MealRole.Pasta))
+            && plate.Any(p => p.FoodId is "beetroot" or "parsnip" or "baked-beans")
+        )
+            yield return "northern roots or baked beans with rice, noodles or pasta";
+        if (Drinks("shake", "milk", "kefir") && Drinks("soft-drink", "squash"))
+            yield return "a milky drink with lemonade";
+        if (
+            Has(MealRole.Cereal)
+            && plate.Any(p =>
+                p.Role == MealRole.Topping && foods[p.FoodId].Family is "syrup" or "jam"
+            )
+        )
+            yield return "syrup or jam on cereal";
+
         foreach (var portion in plate)
         {
+            if (
+                portion.Serving.Unit == "biscuit"
+                && portion.Steps * portion.Serving.UnitsPerStep > 9
+            )
+                yield return $"{portion.Steps} times {portion.Serving.UnitsPerStep} biscuits";
             var food = foods[portion.FoodId];
             if (!food.Serving.Steps.Contains(portion.Steps))
                 yield return $"{portion.Steps} steps of {food.Id} are not served";
@@ -80,6 +109,13 @@ internal static class MenuReading
         int Count(MealRole role) => plate.Count(p => p.Role == role);
 
         bool Has(MealRole role) => Count(role) > 0;
+
+        decimal Grams(MealRole role) => plate.Where(p => p.Role == role).Sum(p => p.Grams);
+
+        bool Eats(string family) => plate.Any(p => foods[p.FoodId].Family == family);
+
+        bool Drinks(params string[] families) =>
+            plate.Any(p => p.Role == MealRole.Drink && families.Contains(foods[p.FoodId].Family));
     }
 
     private static decimal CupOf(Food food) =>

@@ -16,7 +16,7 @@ internal static class PlateWishes
             model.ChargePresence(
                 candidate,
                 OnThePlate(candidate.Role, isEve)
-                    + KindOfFood.PriceOf(food, plate.Kind)
+                    + KindOfFood.PriceOf(candidate.Item, plate.Kind)
                     + client.PriceOf(food)
             );
             var perGram = food.IsLiquid ? Prices.DrunkGram : Prices.SolidGram;
