@@ -185,6 +185,7 @@ public static class PracticeServices
             .AddSingleton<SubmitFeedback>()
             .AddSingleton<TodaysWork>()
             .AddSingleton<DemoRehearsals>()
+            .AddSingleton<DemoCourses>()
             .AddSingleton<DemoPlans>()
             .AddHostedService(provider => provider.GetRequiredService<DemoPlans>())
             .AddScoped<DemoPractice>();

@@ -5,6 +5,7 @@ using Practice.Service.Hosting;
 using Practice.Web.Features.Account;
 using Practice.Web.Features.Account.Begin;
 using Practice.Web.Features.Account.Own;
+using Practice.Web.Features.Courses;
 using Practice.Web.Features.Plans;
 using Practice.Web.Features.Portal;
 using Practice.Web.Features.Rehearsals;
@@ -25,6 +26,7 @@ builder.Services.AddMudServices();
 builder.Services.AddSignInCookie();
 builder.Services.AddDoorLimits();
 builder.Services.AddSingleton<PlanLife>();
+builder.Services.AddSingleton<CourseHandover>();
 builder.Services.AddPhonePages(builder.Configuration);
 builder.Services.AddSingleton<RehearsalDeskWork>();
 

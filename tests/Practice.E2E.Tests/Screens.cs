@@ -52,6 +52,7 @@ public static class Screens
         ["details"] = at => $"{at.Client}/details",
         ["new-race"] = at => $"{at.Client}/races/new",
         ["race"] = at => at.Race,
+        ["course"] = at => $"{at.Race}/course",
         ["workbench"] = at => at.Plan,
         ["foods"] = _ => "/foods",
         ["practice"] = _ => "/practice",

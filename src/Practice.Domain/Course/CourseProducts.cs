@@ -35,7 +35,7 @@ public static class CourseProducts
         new()
         {
             Id = "drink",
-            Name = "Sports drink, 6 %",
+            Name = "Sports drink",
             Kind = ProductKind.Drink,
             ServingMl = 150,
             CarbohydrateG = 9,
@@ -47,7 +47,7 @@ public static class CourseProducts
         new()
         {
             Id = "bottle",
-            Name = "Drink mix from the bottle, 8 %",
+            Name = "Drink mix",
             Kind = ProductKind.Drink,
             ServingMl = 125,
             CarbohydrateG = 10,

@@ -1,5 +1,6 @@
 using System.Globalization;
 using NodaTime;
+using Practice.Domain.Screening;
 
 namespace Practice.Domain.Course;
 
@@ -46,11 +47,17 @@ public static class Serving
     private static string WordsOf(Product product, int count, bool fromCup)
     {
         var number = count.ToString(CultureInfo.InvariantCulture);
-        var name = char.ToLowerInvariant(product.Name[0]) + product.Name[1..];
+        var name = SafeName(product);
         if (product.IsDrink)
             return fromCup
                 ? $"{number} {(count == 1 ? "cup" : "cups")} of {name}"
                 : $"{number} {(count == 1 ? "drink" : "drinks")} from the bottle: {name}";
         return $"{number} × {name}";
     }
+
+    /// <summary>The name where it holds no number with a unit, which not every reader may have; else what it is.</summary>
+    private static string SafeName(Product product) =>
+        NumberFree.Allows(product.Name) && product.Name.Length > 0
+            ? char.ToLowerInvariant(product.Name[0]) + product.Name[1..]
+            : product.Kind.ToString().ToLowerInvariant();
 }

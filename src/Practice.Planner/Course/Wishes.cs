@@ -16,12 +16,14 @@ internal static class Wishes
     private const double TwentyMinutes = 20;
     private const double Leeway = 8;
     private const decimal DeadBandG = 8;
+    private const decimal MuchAtOnceG = 30;
     private const decimal DeadBandMl = 150;
 
     private const long AGramAnHourOff = 15;
     private const long AGramShortInAll = 10;
     private const long FiftyMlOff = 30;
     private const long FiftyMlBelowTheFloor = 100;
+    private const long AGramTooMuchAtOnce = 5;
     private const long AGap = 200;
     private const long FiveGramsTooStrong = 12;
     private const long FiveGramsFarTooStrong = 50;
@@ -37,6 +39,7 @@ internal static class Wishes
         Effort(model);
         Carbohydrate(model);
         Gaps(model);
+        NotAllAtOnce(model);
         Drinking(model);
         if (model.Relaxed != CourseRelaxation.Strength)
             Strength(model);
@@ -95,6 +98,24 @@ internal static class Wishes
                     step: 1,
                     AGap
                 );
+    }
+
+    private static void NotAllAtOnce(CourseModel model)
+    {
+        if (model.Targets.Carbohydrate.Aim is not { } rate)
+            return;
+        var most = Math.Max(MuchAtOnceG, rate / 2);
+        foreach (var from in model.Offers.Where(o => o.IsFeed).Select(o => o.Minute).Distinct())
+            model.Soft(
+                model.Within(from, from + TwentyMinutes),
+                o => o.Carbohydrate,
+                -Row.Unbounded,
+                Offer.Hundredths(
+                    most - model.LockedWithin(from, from + TwentyMinutes, s => s.CarbohydrateG)
+                ),
+                step: 100,
+                AGramTooMuchAtOnce
+            );
     }
 
     private static void Drinking(CourseModel model)

@@ -19,6 +19,7 @@ public sealed class DemoPlans(
     Kitchen kitchen,
     SaveDraft save,
     IssuePlan issue,
+    DemoCourses courses,
     DemoRehearsals rehearsals
 ) : BackgroundService
 {
@@ -48,6 +49,7 @@ public sealed class DemoPlans(
     private async Task Make(DemoPlanOrder order, CancellationToken cancel)
     {
         var (desk, race, client) = order;
+        await courses.Plan(desk, race, cancel);
         if (
             await draft.Run(desk, race, client.Choices, MenuStyle.Vary, cancel)
                 is not Drafted { VersionId: var id }

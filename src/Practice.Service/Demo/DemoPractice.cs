@@ -24,6 +24,7 @@ public sealed class DemoPractice(
     UserManager<Account> accounts,
     PracticeCalendar calendar,
     DemoPlans plans,
+    DemoCourses courses,
     PracticeSettings settings
 )
 {
@@ -37,6 +38,7 @@ public sealed class DemoPractice(
         foreach (var demo in DemoCaseload.Clients(calendar.Today))
         {
             var race = await Enrol(desk, demo, cancel);
+            await courses.Begin(desk, race, demo, cancel);
             if (demo.Plan != DemoPlan.None)
                 plans.Queue(new DemoPlanOrder(desk, race, demo));
         }

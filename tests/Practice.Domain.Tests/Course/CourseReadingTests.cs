@@ -160,10 +160,28 @@ public class CourseReadingTests
         var plan = Marathon
             .In(300)
             .With(c => c with { RaceHeatC = 25 })
+            .On(s =>
+                s with
+                {
+                    Products =
+                    [
+                        .. s.Products,
+                        s.Find("gel")! with
+                        {
+                            Id = "own",
+                            Name = "Gel of 25 g",
+                        },
+                    ],
+                }
+            )
             .Take("gel", 5)
+            .Take("own", 7)
             .Take("drink", 10)
             .Plan;
-        Assert.All(plan.Advice, text => Assert.True(NumberFree.Allows(text), text));
+        Assert.All(
+            plan.Advice.Concat(plan.Steps.Select(s => s.Words)),
+            text => Assert.True(NumberFree.Allows(text), text)
+        );
     }
 
     [Fact]
