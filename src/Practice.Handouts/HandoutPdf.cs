@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Practice.Handouts.Blocks;
 using Practice.Handouts.Paper;
+using Practice.Handouts.Paper.Card;
 using Practice.Handouts.Paper.Pdf;
 
 namespace Practice.Handouts;
@@ -13,7 +14,10 @@ public static class HandoutPdf
     {
         ArgumentNullException.ThrowIfNull(doc);
         using var canvas = new PdfCanvas(doc);
-        Press.Print(doc, canvas);
+        if (doc.IsFoldedCard)
+            FoldedCard.Print(doc, canvas);
+        else
+            Press.Print(doc, canvas);
         return PdfFinisher.Finish(canvas.Save(), doc);
     }
 

@@ -73,14 +73,28 @@ public sealed record ShoppingSection(
 /// <summary>What the days of a plan need, by section of a shop.</summary>
 public static class ShoppingList
 {
-    /// <summary>The list of a plan; sections in the order of a shop, without empty ones.</summary>
+    /// <summary>The list of the loading days; sections in the order of a shop, without empty ones.</summary>
     public static ImmutableArray<ShoppingSection> For(RaceWeekPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        return Of(plan.Days, plan.Units);
+    }
+
+    /// <summary>The list of the whole week: loading days, race morning and recovery.</summary>
+    public static ImmutableArray<ShoppingSection> ForWeek(RaceWeekPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return Of(plan.EveryDay, plan.Units);
+    }
+
+    private static ImmutableArray<ShoppingSection> Of(
+        IEnumerable<PlanDay> days,
+        HouseholdUnits units
+    )
+    {
         return
         [
-            .. plan
-                .Days.SelectMany(d => d.Occasions)
+            .. days.SelectMany(d => d.Occasions)
                 .SelectMany(o => o.Portions)
                 // a food whose serving was edited between two portions can not be counted together
                 .GroupBy(p => (p.FoodId, p.Serving))
@@ -89,7 +103,7 @@ public static class ShoppingList
                 .OrderBy(g => g.Key)
                 .Select(g => new ShoppingSection(
                     g.Key,
-                    Title(g.Key, plan.Units),
+                    Title(g.Key, units),
                     [.. g.OrderBy(i => i.Name, StringComparer.InvariantCulture)]
                 )),
         ];

@@ -28,6 +28,9 @@ public sealed record HandoutDoc
     /// <summary>Whether it is set in large type.</summary>
     public bool IsLargePrint { get; init; }
 
+    /// <summary>Whether it is a card of two sides, folded from one sheet.</summary>
+    public bool IsFoldedCard { get; init; }
+
     /// <summary>At the head of every page but the first.</summary>
     public required string RunningHead { get; init; }
 

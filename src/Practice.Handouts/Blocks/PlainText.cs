@@ -46,7 +46,7 @@ public static class PlainText
             Table b => Lines(b),
             CheckList b => b.Sections.SelectMany(s =>
                 new[] { "", $"### {s.Title}" }.Concat(
-                    s.Items.Select(i => $"[ ] {i.Text}: {i.Amount}")
+                    s.Items.Select(i => $"[ ] {i.Text}: {i.Amount}".TrimEnd(' ', ':'))
                 )
             ),
             ScoreBoxes b =>
@@ -57,6 +57,12 @@ public static class PlainText
             CameraCode b => ["", $"[{b.Alt}]", $"### {b.Title}", b.Text],
             NoteLines b => ["", $"____ {b.Label}"],
             SideBySide b => b.Columns.SelectMany(c => c.Blocks).SelectMany(Lines),
+            CardSide b =>
+            [
+                "",
+                $"{(b.IsFront ? "#" : "##")} {b.Title}",
+                .. b.Blocks.SelectMany(Lines),
+            ],
             Together b => b.Blocks.SelectMany(Lines),
             _ => throw new NotSupportedException($"No text for {block.GetType().Name}."),
         };

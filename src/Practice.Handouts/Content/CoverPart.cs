@@ -10,7 +10,8 @@ namespace Practice.Handouts.Content;
 /// <summary>Whose plan it is, for what, and its targets in short.</summary>
 internal static class CoverPart
 {
-    public static Cover Band(RaceWeekPlan plan, HandoutOptions options, Reader reader)
+    /// <param name="kind">What the paper is, in small letters.</param>
+    public static Cover Band(string kind, RaceWeekPlan plan, HandoutOptions options, Reader reader)
     {
         var header = plan.Header;
         var start = header.RaceStart;
@@ -19,11 +20,8 @@ internal static class CoverPart
                 ? $"{header.RaceName} · {header.RacePlace}"
                 : header.RaceName;
         var when = $"{reader.Dates.Full(start.Date)}, {reader.Dates.Time(start.TimeOfDay)}";
-        var kind = options.IssuedOn is null
-            ? "Draft of a carbohydrate-loading plan"
-            : "Carbohydrate-loading plan";
         return new(
-            kind,
+            options.IssuedOn is null ? $"Draft of a {kind}" : Capital(kind),
             header.ClientName,
             [place, reader.IsNumberFree ? when : $"{when} · {Distance(header.DistanceKm, reader)}"],
             CountdownTo(start.Date, options.Today, reader)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Practice.Domain.Plans;
+using Practice.Domain.Plans.Weeks;
 using Practice.Domain.Quantities;
 using Practice.Handouts.Blocks;
 
@@ -11,6 +12,8 @@ internal static class DayPart
 {
     public static IEnumerable<Block> Blocks(PlanDay day, RaceWeekPlan plan, Reader reader)
     {
+        string Name(Occasion o) =>
+            Sittings.Name(o.Kind, reader.Units) + AtHome(day, o, plan, reader);
         if (day.Occasions.IsEmpty)
             return [];
         var shown = DisplayTotals.Of(day);
@@ -27,10 +30,37 @@ internal static class DayPart
             : new SideBySide([title, new(1, [Chart(day, shown, reader)])], KeepWithNext: true);
         return
         [
-            new Together([head, Menu(day, shown, reader)]),
+            new Together([head, Menu(day, shown, reader, Name)]),
             new NoteLines("Notes: what sat well, and what you would change"),
         ];
     }
+
+    /// <summary>What to eat and drink at each sitting, as a table alone: for the meals of the race day.</summary>
+    public static Table Menu(
+        PlanDay day,
+        RaceWeekPlan plan,
+        Reader reader,
+        Func<Occasion, string> name
+    ) =>
+        Menu(day, DisplayTotals.Of(day), reader, o => name(o) + AtHome(day, o, plan, reader))
+            is var menu
+        && menu.Total is { } total
+            ? menu with
+            {
+                Total = total with { Label = "Together" },
+            }
+            : menu;
+
+    /// <summary>The clock at home, for a client who lives in another zone: <c> (01:00 at home)</c>.</summary>
+    private static string AtHome(
+        PlanDay day,
+        Occasion occasion,
+        RaceWeekPlan plan,
+        Reader reader
+    ) =>
+        BothClocks.Of(plan, day.MomentOf(occasion)).AtHome is { } home
+            ? $" ({reader.Dates.Time(home.TimeOfDay)} at home)"
+            : "";
 
     private static ImmutableArray<Block> Sum(PlanDay day, DisplayDay shown, Reader reader)
     {
@@ -91,14 +121,19 @@ internal static class DayPart
         );
     }
 
-    private static Table Menu(PlanDay day, DisplayDay shown, Reader reader)
+    private static Table Menu(
+        PlanDay day,
+        DisplayDay shown,
+        Reader reader,
+        Func<Occasion, string> nameOf
+    )
     {
         var name = reader.Dates.Day(day.Date);
         if (reader.IsNumberFree)
             return new(
                 $"What to eat and drink on {name}: time, food and amount in household measures.",
                 [new("When", 1.15), new("What", 2.4), new("How much", 2.2)],
-                Groups(day, reader, (_, _) => ""),
+                Groups(day, reader, nameOf, (_, _) => ""),
                 null
             );
         var summary =
@@ -114,7 +149,7 @@ internal static class DayPart
             ? new(
                 summary,
                 [new("When", 1.5), new("What", 2.1), new("How much", 1.9)],
-                Groups(day, reader, Note),
+                Groups(day, reader, nameOf, Note),
                 total
             )
             : new(
@@ -126,7 +161,7 @@ internal static class DayPart
                     new("Measured", 0.85, IsRight: true),
                     new("Carbs, g", 0.7, IsRight: true, IsFigure: true),
                 ],
-                Groups(day, reader, Note, shown),
+                Groups(day, reader, nameOf, Note, shown),
                 total
             );
     }
@@ -134,6 +169,7 @@ internal static class DayPart
     private static ImmutableArray<RowGroup> Groups(
         PlanDay day,
         Reader reader,
+        Func<Occasion, string> nameOf,
         Func<int, Reader, string> note,
         DisplayDay? shown = null
     ) =>
@@ -141,11 +177,7 @@ internal static class DayPart
             .. day.Occasions.Select(
                 (o, i) =>
                     new RowGroup(
-                        new(
-                            reader.Dates.Time(o.Time),
-                            Sittings.Name(o.Kind, reader.Units),
-                            note(i, reader)
-                        ),
+                        new(reader.Dates.Time(o.Time), nameOf(o), note(i, reader)),
                         [
                             .. o.Portions.Select(
                                 (p, k) => Row(p, reader, shown?.Occasions[i].PortionsG[k])

@@ -7,16 +7,19 @@ namespace Practice.Handouts.Content;
 /// <summary>What to buy, on a page of its own to take along.</summary>
 internal static class ShoppingPart
 {
-    public static IEnumerable<Block> Blocks(RaceWeekPlan plan, Reader reader)
+    public static IEnumerable<Block> Blocks(
+        ImmutableArray<ShoppingSection> sections,
+        IReadOnlyList<PlanDay> eaten,
+        Reader reader
+    )
     {
-        var sections = ShoppingList.For(plan);
         if (sections.IsEmpty)
             return [];
         var dates = reader.Dates;
         var days =
-            plan.Days.Length == 1
-                ? dates.Day(plan.Days[0].Date)
-                : $"{dates.Day(plan.Days[0].Date)} to {dates.Day(plan.Days[^1].Date)}";
+            eaten[0].Date == eaten[^1].Date
+                ? dates.Day(eaten[0].Date)
+                : $"{dates.Day(eaten[0].Date)} to {dates.Day(eaten[^1].Date)}";
         // that dry rice and pasta weigh under half of what they weigh cooked is general knowledge, no source
         var intro =
             $"For one person, {days}. Whole pieces are rounded up. "

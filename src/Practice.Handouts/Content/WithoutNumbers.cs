@@ -1,5 +1,8 @@
+using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using Practice.Domain.Course;
 using Practice.Domain.Plans;
+using Practice.Domain.Plans.Weeks;
 using Practice.Domain.Screening;
 
 namespace Practice.Handouts.Content;
@@ -21,7 +24,9 @@ public static partial class WithoutNumbers
                 RaceName = Name(plan.Header.RaceName),
                 RacePlace = Name(plan.Header.RacePlace),
             },
-            Days = [.. plan.Days.Select(d => d with { Occasions = [.. d.Occasions.Select(Of)] })],
+            Days = [.. plan.Days.Select(Of)],
+            Week = plan.Week is { } week ? Of(week) : null,
+            Course = plan.Course is { } course ? Of(course) : null,
             Fluids = new(
                 Sentences(plan.Fluids.Drinking),
                 plan.Fluids.Salting is { } salting ? Sentences(salting) : null
@@ -31,6 +36,58 @@ public static partial class WithoutNumbers
             Note = Sentences(plan.Note),
         };
     }
+
+    private static PlanDay Of(PlanDay day) =>
+        day with
+        {
+            Occasions = [.. day.Occasions.Select(Of)],
+        };
+
+    private static RaceWeek Of(RaceWeek week) =>
+        week with
+        {
+            Days =
+            [
+                .. week.Days.Select(d =>
+                    d with
+                    {
+                        Pointers = Of(d.Pointers),
+                        Note = Sentences(d.Note),
+                    }
+                ),
+            ],
+            Morning = Of(week.Morning),
+            MorningAdvice = Of(week.MorningAdvice),
+            MorningNote = Sentences(week.MorningNote),
+            Recovery = Of(week.Recovery),
+            RecoveryAdvice = Of(week.RecoveryAdvice),
+            RecoveryNote = Sentences(week.RecoveryNote),
+            Fluids = Of(week.Fluids),
+            Caffeine = Of(week.Caffeine),
+            Sleep = Of(week.Sleep),
+            DoNotTry = [.. week.DoNotTry.Select(Sentences)],
+            Packing = [.. week.Packing.Select(p => p with { What = Name(p.What) })],
+        };
+
+    private static ImmutableArray<Advice> Of(ImmutableArray<Advice> advice) =>
+        [.. advice.Select(a => new Advice(Sentences(a.Words))).Where(a => a.Words.Length > 0)];
+
+    private static CoursePlan Of(CoursePlan course) =>
+        course with
+        {
+            Steps =
+            [
+                .. course.Steps.Select(s =>
+                    s with
+                    {
+                        Name = Name(s.Name),
+                        Words = Name(s.Words),
+                        Station = s.Station is { } station ? Name(station) : null,
+                    }
+                ),
+            ],
+            Advice = [.. course.Advice.Select(Sentences).Where(a => a.Length > 0)],
+        };
 
     private static Occasion Of(Occasion occasion) =>
         occasion with

@@ -27,6 +27,7 @@ internal static class HeadingOrder
                 Callout callout => [(3, callout.Title), .. Headings(callout.Body)],
                 CheckList list => list.Sections.Select(s => (3, s.Title)),
                 SideBySide side => side.Columns.SelectMany(c => Headings(c.Blocks)),
+                CardSide side => [(side.IsFront ? 1 : 2, side.Title), .. Headings(side.Blocks)],
                 Together together => Headings(together.Blocks),
                 _ => Enumerable.Empty<(int, string)>(),
             }

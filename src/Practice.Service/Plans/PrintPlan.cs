@@ -2,6 +2,7 @@ using System.Text;
 using Practice.Domain.Plans;
 using Practice.Domain.Practices;
 using Practice.Handouts;
+using Practice.Handouts.Blocks;
 using Practice.Handouts.Content;
 using Practice.Service.Desks;
 using Practice.Store.Audit;
@@ -23,6 +24,25 @@ public enum PaperVariant
     LargePrint,
 }
 
+/// <summary>Which paper of a plan.</summary>
+public enum PaperKind
+{
+    /// <summary>The loading plan.</summary>
+    Loading,
+
+    /// <summary>The whole race week.</summary>
+    Week,
+
+    /// <summary>The shopping list of the week.</summary>
+    Shopping,
+
+    /// <summary>The packing list.</summary>
+    Packing,
+
+    /// <summary>The race card, to be folded.</summary>
+    Card,
+}
+
 /// <summary>A plan on paper.</summary>
 /// <param name="Pdf">The file.</param>
 /// <param name="FileName">A name that says whose plan it is, safe on every system.</param>
@@ -36,15 +56,29 @@ public sealed class PrintPlan(
     PracticeCalendar calendar
 )
 {
+    /// <summary>The loading plan.</summary>
+    public Task<PrintedPlan?> Run(
+        Desk desk,
+        Guid versionId,
+        PaperSize? paper,
+        PaperVariant variant,
+        CancellationToken cancel
+    ) => Run(desk, versionId, PaperKind.Loading, paper, variant, cancel);
+
     /// <param name="desk">Who acts.</param>
     /// <param name="versionId">Which version.</param>
+    /// <param name="kind">Which paper.</param>
     /// <param name="paper">Paper; null for the practice's own.</param>
     /// <param name="variant">For whom; a number-free plan stays so whatever is asked.</param>
     /// <param name="cancel">Cancels.</param>
-    /// <returns>The paper; null when the practice has no such version.</returns>
+    /// <returns>
+    /// The paper; null when the practice has no such version, or the version has nothing for such a paper: no race week,
+    /// no course.
+    /// </returns>
     public async Task<PrintedPlan?> Run(
         Desk desk,
         Guid versionId,
+        PaperKind kind,
         PaperSize? paper,
         PaperVariant variant,
         CancellationToken cancel
@@ -53,6 +87,7 @@ public sealed class PrintPlan(
         if (
             await plans.Find(desk.PracticeId, versionId, cancel) is not { Value: var version }
             || await practices.Find(desk.PracticeId, cancel) is not { Value: var practice }
+            || !Has(version.Plan, kind)
         )
             return null;
         var options = new HandoutOptions
@@ -64,18 +99,43 @@ public sealed class PrintPlan(
             IssuedBy = version.IssuedBy ?? "",
             Today = calendar.Today,
         };
-        var pdf = HandoutPdf.Render(LoadingHandout.Build(version.Plan, practice, options));
+        var pdf = HandoutPdf.Render(Build(kind)(version.Plan, practice, options));
         await audit.Note(desk.Note("plan-printed", versionId, calendar.Now), cancel);
-        return new PrintedPlan(pdf, FileName(version));
+        return new PrintedPlan(pdf, FileName(version, kind));
     }
 
+    /// <summary>Whether a plan has what a paper is about.</summary>
+    public static bool Has(RaceWeekPlan plan, PaperKind kind)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return kind switch
+        {
+            PaperKind.Loading => true,
+            PaperKind.Card => plan.Course is { Steps.IsEmpty: false },
+            _ => plan.Week is not null,
+        };
+    }
+
+    private static Func<RaceWeekPlan, PracticeProfile, HandoutOptions, HandoutDoc> Build(
+        PaperKind kind
+    ) =>
+        kind switch
+        {
+            PaperKind.Week => WeekHandout.Build,
+            PaperKind.Shopping => WeekHandout.ShoppingListOf,
+            PaperKind.Packing => WeekHandout.PackingListOf,
+            PaperKind.Card => RaceCard.Build,
+            _ => LoadingHandout.Build,
+        };
+
     /// <summary>Letters and digits of any script stay, all else becomes a hyphen.</summary>
-    private static string FileName(PlanVersion version)
+    private static string FileName(PlanVersion version, PaperKind kind)
     {
         var words = $"{version.Plan.Header.ClientName} {version.Plan.Header.RaceName}";
         var safe = new StringBuilder();
         foreach (var rune in words.EnumerateRunes())
             safe.Append(Rune.IsLetterOrDigit(rune) ? rune.ToString() : "-");
-        return $"{safe.ToString().Trim('-')}-v{version.Number}.pdf";
+        var which = kind == PaperKind.Loading ? "" : $"-{kind.ToString().ToLowerInvariant()}";
+        return $"{safe.ToString().Trim('-')}{which}-v{version.Number}.pdf";
     }
 }

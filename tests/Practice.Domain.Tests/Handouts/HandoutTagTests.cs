@@ -14,14 +14,25 @@ namespace Practice.Domain.Tests.Handouts;
 /// <summary>The rules of PDF/UA-1 that a program can check; no screen reader and no validator was at hand.</summary>
 public sealed class HandoutTagTests
 {
-    public static TheoryData<string> Papers => [.. SamplePapers.All.Keys];
+    public static TheoryData<string> Papers =>
+        [
+            .. SamplePapers.All.Keys,
+            "week-full",
+            "week-number-free",
+            "week-large-print",
+            "card-full",
+            "card-american",
+        ];
+
+    private static byte[] Pdf(string paper) =>
+        SamplePapers.All.ContainsKey(paper) ? SamplePapers.Pdf(paper) : SampleWeekPapers.Pdf(paper);
 
     [Theory, MemberData(nameof(Papers))]
     public void Marked_contents_and_text_objects_nest_and_everything_painted_is_tagged_or_artifact(
         string paper
     )
     {
-        using var document = PdfDocument.Open(SamplePapers.Pdf(paper));
+        using var document = PdfDocument.Open(Pdf(paper));
         foreach (var page in document.GetPages())
         {
             var open = new Stack<char>();
@@ -34,13 +45,13 @@ public sealed class HandoutTagTests
     [Theory, MemberData(nameof(Papers))]
     public void Structure_tree_and_parent_tree_agree(string paper)
     {
-        var pdf = new TaggedPdf(SamplePapers.Pdf(paper));
+        var pdf = new TaggedPdf(Pdf(paper));
         var byTree = pdf
             .Elements.SelectMany(e => e.Contents.Select(c => (c.Page, c.Id, e.Reference)))
             .ToHashSet();
         var byParents = pdf.ParentTree().ToHashSet();
         Assert.True(byTree.SetEquals(byParents));
-        Assert.True(byTree.Count > 100);
+        Assert.True(byTree.Count > 20);
         Assert.All(
             pdf.Elements.SelectMany(e => e.Children.Select(c => (Parent: e, Child: c))),
             pair =>
@@ -54,18 +65,14 @@ public sealed class HandoutTagTests
     [Theory, MemberData(nameof(Papers))]
     public void The_document_says_its_language_and_title_and_that_it_is_tagged(string paper)
     {
-        var pdf = new TaggedPdf(SamplePapers.Pdf(paper));
+        var pdf = new TaggedPdf(Pdf(paper));
         Assert.StartsWith("en-", pdf.Text(pdf.Catalog, "Lang"), StringComparison.Ordinal);
         var view = pdf.Dictionary(pdf.Catalog, "ViewerPreferences")!;
         Assert.Equal(BooleanToken.True, view.Data["DisplayDocTitle"]);
         var mark = pdf.Dictionary(pdf.Catalog, "MarkInfo")!;
         Assert.Equal(BooleanToken.True, mark.Data["Marked"]);
-        using var document = PdfDocument.Open(SamplePapers.Pdf(paper));
-        Assert.StartsWith(
-            "Carbohydrate-loading plan for ",
-            document.Information.Title,
-            StringComparison.Ordinal
-        );
+        using var document = PdfDocument.Open(Pdf(paper));
+        Assert.Matches("^[A-Z][a-z-]+( [a-z]+)? for .+: .+", document.Information.Title);
         Assert.True(document.TryGetXmpMetadata(out var metadata));
         var xmp = metadata.GetXDocument().ToString();
         Assert.Contains("<pdfuaid:part>1</pdfuaid:part>", xmp, StringComparison.Ordinal);
@@ -74,7 +81,7 @@ public sealed class HandoutTagTests
     [Theory, MemberData(nameof(Papers))]
     public void Headings_begin_at_the_top_and_go_down_one_level_at_a_time(string paper)
     {
-        var levels = new TaggedPdf(SamplePapers.Pdf(paper))
+        var levels = new TaggedPdf(Pdf(paper))
             .Elements.Where(e => e.Type is ['H', >= '1' and <= '6'])
             .Select(e => e.Type[1] - '0')
             .ToList();
@@ -86,7 +93,7 @@ public sealed class HandoutTagTests
     [Theory, MemberData(nameof(Papers))]
     public void Tables_have_a_summary_head_cells_with_scope_and_rows_of_one_width(string paper)
     {
-        var pdf = new TaggedPdf(SamplePapers.Pdf(paper));
+        var pdf = new TaggedPdf(Pdf(paper));
         var tables = pdf.Of("Table").ToList();
         Assert.NotEmpty(tables);
         Assert.All(tables, t => Assert.NotNull(pdf.TableAttribute(t, "Summary")));
@@ -112,7 +119,7 @@ public sealed class HandoutTagTests
     [Theory, MemberData(nameof(Papers))]
     public void Figures_have_an_alternative_and_a_box(string paper)
     {
-        var pdf = new TaggedPdf(SamplePapers.Pdf(paper));
+        var pdf = new TaggedPdf(Pdf(paper));
         Assert.All(
             pdf.Of("Figure"),
             figure =>

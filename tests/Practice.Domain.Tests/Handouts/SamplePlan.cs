@@ -147,7 +147,7 @@ internal sealed record SamplePlan
             ],
         };
 
-    private Portion Serve(string foodAndSteps)
+    internal Portion Serve(string foodAndSteps)
     {
         var (id, steps) = (foodAndSteps.Split(' ')[0], foodAndSteps.Split(' ')[1]);
         var food = FoodLibrary.Standard.Find(id)!;

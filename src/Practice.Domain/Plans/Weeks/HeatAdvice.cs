@@ -42,7 +42,6 @@ public static class HeatAdvice
             HeatColour.Yellow =>
             [
                 "Start slower than the goal pace, and let the goal go if it stays warm.",
-                "Look at the sweat test again: it holds only for like weather.",
             ],
             HeatColour.Red =>
             [

@@ -7,8 +7,12 @@ namespace Practice.Web.Features.Plans;
 /// <summary>A plan version as a file to download.</summary>
 internal static class PaperEndpoint
 {
-    public static string Address(Guid version, PaperSize paper, PaperVariant variant) =>
-        $"/plans/{version}/paper?paper={paper}&variant={variant}";
+    public static string Address(
+        Guid version,
+        PaperSize paper,
+        PaperVariant variant,
+        PaperKind kind = PaperKind.Loading
+    ) => $"/plans/{version}/paper?paper={paper}&variant={variant}&kind={kind}";
 
     public static void MapPapers(this IEndpointRouteBuilder app) =>
         app.MapGet(
@@ -17,12 +21,20 @@ internal static class PaperEndpoint
                 Guid version,
                 PaperSize? paper,
                 PaperVariant? variant,
+                PaperKind? kind,
                 HttpContext http,
                 PrintPlan print,
                 CancellationToken cancel
             ) =>
                 http.Desk() is { } desk
-                && await print.Run(desk, version, paper, variant ?? PaperVariant.Full, cancel)
+                && await print.Run(
+                    desk,
+                    version,
+                    kind ?? PaperKind.Loading,
+                    paper,
+                    variant ?? PaperVariant.Full,
+                    cancel
+                )
                     is { } printed
                     ? Results.File(printed.Pdf, "application/pdf", printed.FileName)
                     : Results.NotFound()
