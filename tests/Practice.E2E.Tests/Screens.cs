@@ -4,7 +4,7 @@ using Practice.E2E.Tests.Browsing;
 namespace Practice.E2E.Tests;
 
 /// <summary>Where the screens of one client of the demo practice are.</summary>
-public sealed record ClientPlaces(string Client, string Race, string Plan)
+public sealed record ClientPlaces(string Client, string Race, string Plan, string Rehearsal)
 {
     private const int Tries = 60;
 
@@ -25,7 +25,14 @@ public sealed record ClientPlaces(string Client, string Race, string Plan)
             await Task.Delay(TimeSpan.FromSeconds(2), TestContext.Current.CancellationToken);
             await visit.Go(race);
         }
-        return new ClientPlaces(client, race, await Address(plan));
+        var rehearsal = page.GetByRole(AriaRole.Region, new() { Name = "Rehearsals" })
+            .Locator(".standing a");
+        return new ClientPlaces(
+            client,
+            race,
+            await Address(plan),
+            await rehearsal.CountAsync() > 0 ? await Address(rehearsal.First) : "/"
+        );
     }
 
     private static async Task<string> Address(ILocator link) =>
@@ -54,6 +61,7 @@ public static class Screens
         ["race"] = at => at.Race,
         ["course"] = at => $"{at.Race}/course",
         ["workbench"] = at => at.Plan,
+        ["rehearsal"] = at => at.Rehearsal,
         ["foods"] = _ => "/foods",
         ["practice"] = _ => "/practice",
         ["team"] = _ => "/practice/team",

@@ -152,6 +152,19 @@ internal static class DemoCaseload
                 Plan = DemoPlan.Draft,
                 Choices = new LoadingChoices { WindowHours = 48 },
                 Notes = "Coeliac disease, diagnosed at school.",
+                Rehearsals =
+                [
+                    new(RehearsalKind.Full, -1)
+                    {
+                        Worst = (SymptomItem.Nausea, 4),
+                        Left = [0],
+                        RunMinutes = 140,
+                        RunKm = 25,
+                        FuelG = 120,
+                        Note =
+                            "Could not face the sweet drink in the afternoon. Queasy for a while at 17 km, then fine.",
+                    },
+                ],
             },
             new("Иван", "Петков", Sex.Male, 52, 179, 84m, Rose(1), Time(4, 10))
             {

@@ -10,6 +10,11 @@ namespace Practice.Service.News;
 /// <param name="About">Key of the client, race, plan or rehearsal it was done to.</param>
 public sealed record Happening(string? What, Guid? About)
 {
+    /// <summary>Whether it changed something: looking into a record and printing one do not.</summary>
+    public bool Changes =>
+        What is not ("record-read" or "audit-exported" or "signed-in")
+        && What?.EndsWith("-printed", StringComparison.Ordinal) != true;
+
     /// <summary>Whether it may concern a thing: it is about it, or news may have been missed.</summary>
     public bool Concerns(Guid id) => What is null || About == id;
 }

@@ -3,6 +3,8 @@ using Practice.Domain.Caseload;
 using Practice.Domain.Clients;
 using Practice.Domain.Plans;
 using Practice.Domain.Rehearsals;
+using Practice.Service.Audit;
+using Practice.Service.Clients;
 using Practice.Service.Desks;
 using Practice.Service.Races;
 using Practice.Store.Clients;
@@ -189,6 +191,7 @@ public sealed class DecideRehearsal(
                     && client.Value.Tastes.Tolerated.SetEquals(tastes.Tolerated)
             )
                 return;
+            var before = HealthFacts.Of(ClientDetails.Of(client.Value));
             client.Value.Prefer(
                 client.Value.Tastes with
                 {
@@ -196,7 +199,8 @@ public sealed class DecideRehearsal(
                     Tolerated = tastes.Tolerated,
                 }
             );
-            var note = desk.Note("tastes-learnt", clientId, calendar.Now);
+            var note = desk.Note("tastes-learnt", clientId, calendar.Now)
+                .With(clientId, before, HealthFacts.Of(ClientDetails.Of(client.Value)));
             if (await clients.Save(client, note, cancel) is Saved<Client>)
                 return;
         }

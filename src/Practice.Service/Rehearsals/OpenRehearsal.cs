@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Practice.Domain.Caseload;
 using Practice.Domain.Plans;
 using Practice.Domain.Rehearsals;
+using Practice.Service.Audit;
 using Practice.Service.Desks;
 using Practice.Service.Races;
 using Practice.Store.Plans;
@@ -15,7 +16,8 @@ public sealed class OpenRehearsal(
     PlanStore plans,
     RehearsalStore rehearsals,
     RehearsalCalendars calendars,
-    ReadTrials trials
+    ReadTrials trials,
+    RecordReads reads
 )
 {
     /// <param name="desk">Who acts.</param>
@@ -36,6 +38,7 @@ public sealed class OpenRehearsal(
         )
             return null;
         var rehearsal = onFile.Value;
+        await reads.Note(desk, rehearsal.ClientId, cancel);
         var said = await trials.Of(desk, raceCase.Client, cancel);
         var latest = (await plans.Latest(desk.PracticeId, rehearsal.RaceId, cancel))?.Value;
         return new RehearsalFile(
@@ -45,6 +48,7 @@ public sealed class OpenRehearsal(
             (
                 await plans.Find(desk.PracticeId, rehearsal.Details.Part.PlanVersionId, cancel)
             )?.Value,
+            latest is { Status: PlanStatus.Withdrawn } ? null : latest,
             rehearsal.Status == RehearsalStatus.Booked
                 ? (await calendars.Without(desk, raceCase.Race.Value, rehearsalId, cancel)).Judge(
                     RehearsalCalendars.Place(rehearsal.Details)

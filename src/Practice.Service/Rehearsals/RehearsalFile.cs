@@ -14,6 +14,7 @@ namespace Practice.Service.Rehearsals;
 /// <param name="Client">Who rehearses.</param>
 /// <param name="Race">The race it is for.</param>
 /// <param name="Version">The plan version it was booked from; null where it is gone.</param>
+/// <param name="Latest">The newest plan version that was not withdrawn; null without.</param>
 /// <param name="Notes">What speaks against its place, while it can be moved.</param>
 /// <param name="Review">How it reads; null before the client told.</param>
 /// <param name="Trials">What all trials of the client say.</param>
@@ -27,6 +28,7 @@ public sealed record RehearsalFile(
     Client Client,
     Race Race,
     PlanVersion? Version,
+    PlanVersion? Latest,
     ImmutableArray<PlacementNote> Notes,
     RehearsalReview? Review,
     ClientTrials Trials,

@@ -52,7 +52,7 @@ public sealed partial class RehearsalPage
         try
         {
             await foreach (var news in News.Of(Desk, Leaving))
-                if (news.Any(n => n.Concerns(Id)))
+                if (news.Any(n => n.Changes && n.Concerns(Id)))
                     await InvokeAsync(async () =>
                     {
                         await Fetch();
