@@ -14,4 +14,10 @@ public sealed record Look(int Width, int Height, ColorScheme Scheme, bool IsTouc
     public static Look DesktopInTheDark { get; } = Desktop with { Scheme = ColorScheme.Dark };
 
     public static Look Phone { get; } = new(390, 844, ColorScheme.Light, IsTouch: true);
+
+    /// <summary>The narrowest phone that the client's pages are made for.</summary>
+    public static Look SmallPhone { get; } = new(360, 740, ColorScheme.Light, IsTouch: true);
+
+    /// <summary>Whether scripts run.</summary>
+    public bool HasScript { get; init; } = true;
 }

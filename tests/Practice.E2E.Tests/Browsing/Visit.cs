@@ -54,6 +54,7 @@ public sealed class Visit : IAsyncDisposable
                 ColorScheme = look.Scheme,
                 HasTouch = look.IsTouch,
                 IsMobile = look.IsTouch,
+                JavaScriptEnabled = look.HasScript,
                 ReducedMotion = ReducedMotion.Reduce,
                 Locale = "en-GB",
                 TimezoneId = "Europe/London",

@@ -19,10 +19,15 @@ internal static class PhoneLimits
         services.AddRateLimiter(limits =>
         {
             limits.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
-            limits.OnRejected = (rejected, _) =>
+            limits.OnRejected = async (rejected, cancel) =>
             {
-                rejected.HttpContext.Response.Headers.RetryAfter = "30";
-                return ValueTask.CompletedTask;
+                var response = rejected.HttpContext.Response;
+                response.Headers.RetryAfter = "30";
+                response.ContentType = "text/plain";
+                await response.WriteAsync(
+                    "Too often. Wait half a minute and try again; nothing you typed is lost.",
+                    cancel
+                );
             };
             limits.GlobalLimiter = PartitionedRateLimiter.CreateChained(
                 PartitionedRateLimiter.Create<HttpContext, string>(http =>

@@ -111,7 +111,7 @@ if (form) {
       const word = score === 0 ? "none" : score < 5 ? "mild" : score < 10 ? "disturbed me" : "had to stop";
       const text = form.dataset.words || score === 0 ? word : `${score} · ${word}`;
       scale.setAttribute("aria-valuetext", text);
-      scale.closest("label").querySelector("output").textContent = text;
+      scale.closest("label").querySelector(".score").textContent = text;
     }
   }
 
@@ -136,16 +136,22 @@ if (form) {
     }
   }
 
+  // what went well is the usual, and one tap
   function addEverything() {
-    for (const day of form.querySelectorAll("details.day")) {
-      const button = document.createElement("button");
-      Object.assign(button, { type: "button", className: "button", textContent: "I ate all of this day as planned" });
-      button.addEventListener("click", () => {
-        for (const all of day.querySelectorAll(".meal > .choices .strong input")) all.checked = true;
-        form.dispatchEvent(new Event("input"));
-      });
-      day.querySelector("summary").after(button);
-    }
+    for (const day of form.querySelectorAll("details.day"))
+      day.querySelector("summary").after(chooseAll("I ate all of this day as planned", day));
+    const felt = form.querySelector(".felt");
+    felt.before(chooseAll("Nothing at all, at any time", felt.parentElement));
+  }
+
+  function chooseAll(name, within) {
+    const button = document.createElement("button");
+    Object.assign(button, { type: "button", className: "button", textContent: name });
+    button.addEventListener("click", () => {
+      for (const choice of within.querySelectorAll(":is(.meal, .felt) > .choices .strong input")) choice.checked = true;
+      form.dispatchEvent(new Event("input"));
+    });
+    return button;
   }
 }
 

@@ -36,7 +36,7 @@ internal static class FeedbackAnswers
             Run = RunAnswers.Read(answers, file.Details.RunFuel, phone.IsNumberFree, earlier?.Run),
             Note = answers.Text(Note),
         };
-        return BodyAnswers.Read(answers, told, phone.MayWeigh);
+        return BodyAnswers.Read(answers, told, phone);
     }
 
     /// <summary>The fields as they stand when a rehearsal is opened: what was told before, or nothing.</summary>
@@ -52,7 +52,7 @@ internal static class FeedbackAnswers
             answers.Tick(Sign(sign), true);
         answers.Tick(Vomited, told.Vomited);
         RunAnswers.Write(answers, file.Details.RunFuel, file.Phone.IsNumberFree, told);
-        BodyAnswers.Write(answers, told);
+        BodyAnswers.Write(answers, told, file.Phone);
         answers[Note] = told.Note;
         return answers;
     }

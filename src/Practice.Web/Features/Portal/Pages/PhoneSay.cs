@@ -18,6 +18,8 @@ internal static class PhoneSay
             _ => Say.Day(day),
         };
 
+    public static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
     public static string Portion(Portion portion, HouseholdUnits units, bool isNumberFree) =>
         isNumberFree ? PortionWords.NumberFree(portion, units) : PortionWords.Full(portion, units);
 
