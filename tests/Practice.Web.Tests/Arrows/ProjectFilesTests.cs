@@ -36,6 +36,7 @@ public class ProjectFilesTests
     [InlineData("Google.OrTools", "Practice.Planner")]
     [InlineData("PDFsharp", "Practice.Handouts")]
     [InlineData("QRCoder", "Practice.Handouts")]
+    [InlineData("Ical.Net", "Practice.Handouts")]
     [InlineData("Npgsql.EntityFrameworkCore.PostgreSQL", "Practice.Store")]
     [InlineData("Microsoft.AspNetCore.Identity.EntityFrameworkCore", "Practice.Store")]
     [InlineData("MudBlazor", "Practice.Web")]
