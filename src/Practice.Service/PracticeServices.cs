@@ -163,6 +163,8 @@ public static class PracticeServices
             .AddSingleton<BeginVersion>()
             .AddSingleton<WithdrawPlan>()
             .AddSingleton<PrintPlan>()
+            .AddSingleton<PlanAsCalendar>()
+            .AddSingleton<FollowCalendar>()
             .AddSingleton<LiveNews>()
             .AddSingleton<WarningHolds>()
             .AddSingleton<RehearsalCalendars>()

@@ -30,13 +30,7 @@ public static class PlanCalendar
         ArgumentNullException.ThrowIfNull(plan);
         var safe = plan.NumberFree ? WithoutNumbers.Of(plan) : plan;
         var header = safe.Header;
-        var calendar = new Ical.Net.Calendar
-        {
-            ProductId = "-//Practice//Race week//EN",
-            Method = "PUBLISH",
-        };
-        calendar.AddProperty("X-WR-CALNAME", $"{header.RaceName}: {header.ClientName}");
-        calendar.AddProperty("REFRESH-INTERVAL;VALUE=DURATION", "PT6H");
+        var calendar = Named($"{header.RaceName}: {header.ClientName}");
         calendar.AddTimeZone(ZoneRules.Of(header.ZoneId, header.RaceStart));
         var events = new EventMaker(safe, key, stamp);
         foreach (var day in safe.Days)
@@ -56,9 +50,27 @@ public static class PlanCalendar
             );
         }
         calendar.Events.Add(events.Race());
-        return new CalendarSerializer().SerializeToString(calendar)
-            ?? throw new InvalidOperationException("The calendar could not be written.");
+        return Written(calendar);
     }
+
+    /// <summary>A calendar without events: for a reader who follows it while no plan is out.</summary>
+    public static string Empty(string name) => Written(Named(name));
+
+    private static Ical.Net.Calendar Named(string name)
+    {
+        var calendar = new Ical.Net.Calendar
+        {
+            ProductId = "-//Practice//Race week//EN",
+            Method = "PUBLISH",
+        };
+        calendar.AddProperty("X-WR-CALNAME", name);
+        calendar.AddProperty("REFRESH-INTERVAL;VALUE=DURATION", "PT6H");
+        return calendar;
+    }
+
+    private static string Written(Ical.Net.Calendar calendar) =>
+        new CalendarSerializer().SerializeToString(calendar)
+        ?? throw new InvalidOperationException("The calendar could not be written.");
 
     private sealed class EventMaker(RaceWeekPlan plan, Guid key, Instant stamp)
     {
@@ -152,9 +164,7 @@ public static class PlanCalendar
                 {
                     Action = "DISPLAY",
                     Description = name,
-                    Trigger = new Trigger(
-                        Ical.Net.DataTypes.Duration.FromMinutes(-alarmMinutes)
-                    ),
+                    Trigger = new Trigger(Ical.Net.DataTypes.Duration.FromMinutes(-alarmMinutes)),
                 }
             );
             return made;
@@ -173,8 +183,6 @@ public static class PlanCalendar
                 : $"{portion.Name}: {PortionWords.Full(portion, plan.Units)}";
 
         private static string Countdown(int days) =>
-            days == 1
-                ? "1 day"
-                : string.Create(CultureInfo.InvariantCulture, $"{days} days");
+            days == 1 ? "1 day" : string.Create(CultureInfo.InvariantCulture, $"{days} days");
     }
 }

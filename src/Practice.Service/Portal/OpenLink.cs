@@ -74,10 +74,13 @@ public sealed class OpenLink(
             Practice = practice,
             GivenName = raceCase.Client.GivenName,
             Units = raceCase.Client.Units,
+            RaceId = race.Id,
             RaceName = isNumberFree ? WithoutNumbers.Name(race.Name) : race.Name,
             RaceStart = race.Start,
             Today = calendar.Now.InZone(race.ZonedStart.Zone).Date,
-            Plan = issued is null ? null : new(issued.Id, For(issued.Plan, isNumberFree)),
+            Plan = issued is null
+                ? null
+                : new(issued.Id, For(issued.Plan, isNumberFree), issued.EditedAt),
             Rehearsals = await Standing(link, cancel),
             IsNumberFree = isNumberFree,
             MayWeigh = !isNumberFree && !adjustments.NoWeighing,
@@ -112,7 +115,7 @@ public sealed class OpenLink(
         };
 
     private static RaceWeekPlan For(RaceWeekPlan plan, bool isNumberFree) =>
-        isNumberFree ? WithoutNumbers.Of(plan) : plan;
+        isNumberFree ? WithoutNumbers.Of(plan) with { NumberFree = true } : plan;
 
     private static RehearsalDetails InWords(RehearsalDetails details) =>
         details with

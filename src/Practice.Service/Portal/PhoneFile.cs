@@ -10,7 +10,8 @@ namespace Practice.Service.Portal;
 /// <summary>The plan the client holds.</summary>
 /// <param name="VersionId">Key of the version.</param>
 /// <param name="Plan">The plan; without numbers where its reader is to see none.</param>
-public sealed record PhonePlan(Guid VersionId, RaceWeekPlan Plan);
+/// <param name="EditedAt">When the version was last changed.</param>
+public sealed record PhonePlan(Guid VersionId, RaceWeekPlan Plan, Instant EditedAt);
 
 /// <summary>
 /// What a link opens: all that the phone pages of one race show. Whoever is to see no numbers finds none in its texts.
@@ -25,6 +26,9 @@ public sealed record PhoneFile
 
     /// <summary>Kitchen words.</summary>
     public required HouseholdUnits Units { get; init; }
+
+    /// <summary>Key of the race.</summary>
+    public required Guid RaceId { get; init; }
 
     /// <summary>Name of the race.</summary>
     public required string RaceName { get; init; }

@@ -14,7 +14,22 @@ internal static class PaperEndpoint
         PaperKind kind = PaperKind.Loading
     ) => $"/plans/{version}/paper?paper={paper}&variant={variant}&kind={kind}";
 
-    public static void MapPapers(this IEndpointRouteBuilder app) =>
+    public static string CalendarAddress(Guid version) => $"/plans/{version}/calendar.ics";
+
+    public static void MapPapers(this IEndpointRouteBuilder app)
+    {
+        app.MapGet(
+            "/plans/{version:guid}/calendar.ics",
+            async (
+                Guid version,
+                HttpContext http,
+                PlanAsCalendar calendar,
+                CancellationToken cancel
+            ) =>
+                http.Desk() is { } desk && await calendar.Run(desk, version, cancel) is { } file
+                    ? Results.File(file, "text/calendar; charset=utf-8", "race-week.ics")
+                    : Results.NotFound()
+        );
         app.MapGet(
             "/plans/{version:guid}/paper",
             async (
@@ -39,4 +54,5 @@ internal static class PaperEndpoint
                     ? Results.File(printed.Pdf, "application/pdf", printed.FileName)
                     : Results.NotFound()
         );
+    }
 }

@@ -24,6 +24,8 @@ internal static class PhoneEndpoints
         pages.MapGet("/worker.js", Worker);
         pages.MapGet("/{secret}", Home);
         pages.MapGet("/{secret}/plan", Plan);
+        pages.MapGet("/{secret}/race", Race);
+        pages.MapGet("/{secret}/calendar.ics", Calendar);
         pages.MapGet("/{secret}/logo.png", Logo);
         pages.MapGet("/{secret}/rehearsals/{id:guid}", OpenLog);
         pages.MapPost("/{secret}/rehearsals/{id:guid}", Send);
@@ -46,6 +48,24 @@ internal static class PhoneEndpoints
     ) =>
         await open.Run(secret, cancel) is { } phone
             ? Page<PlanPage>(new { Phone = phone, Secret = secret })
+            : Closed();
+
+    private static async Task<IResult> Race(
+        string secret,
+        OpenLink open,
+        CancellationToken cancel
+    ) =>
+        await open.Run(secret, cancel) is { } phone
+            ? Page<RacePage>(new { Phone = phone, Secret = secret })
+            : Closed();
+
+    private static async Task<IResult> Calendar(
+        string secret,
+        FollowCalendar follow,
+        CancellationToken cancel
+    ) =>
+        await follow.Run(secret, cancel) is { } calendar
+            ? Results.Text(calendar, "text/calendar", System.Text.Encoding.UTF8)
             : Closed();
 
     private static async Task<IResult> Logo(

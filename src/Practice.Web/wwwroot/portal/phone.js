@@ -32,6 +32,11 @@ const words = {
 
 navigator.serviceWorker?.register("/p/worker.js", { scope: "/p/" }).catch(() => {});
 
+// what must open on the day without signal is fetched with the first page already, and kept by the worker
+navigator.serviceWorker?.ready.then(async () => {
+  for (const link of document.querySelectorAll("a[data-keep]")) await fetch(link.href).catch(() => {});
+});
+
 // --- ticks on the plan -------------------------------------------------------------------------------------------
 
 for (const box of document.querySelectorAll("[data-tick]")) {

@@ -1,7 +1,7 @@
 // Opens the phone pages without signal: what was last seen, from the phone. With signal the network always comes first.
 
-const store = "phone-1";
-const shell = ["/portal/phone.css", "/portal/phone.js", "/mark.svg"];
+const store = "phone-2";
+const shell = ["/portal/phone.css", "/portal/phone.js", "/portal/race.js", "/mark.svg"];
 const patience = 4000; // ms on a bad line before the kept page is shown
 
 self.addEventListener("install", (event) =>

@@ -47,7 +47,10 @@ internal sealed partial class StrictCalendar
                     stack.Push(begun);
                     break;
                 case "END":
-                    Refuse(stack.Pop().Name != property.Value, $"END:{property.Value} out of place.");
+                    Refuse(
+                        stack.Pop().Name != property.Value,
+                        $"END:{property.Value} out of place."
+                    );
                     break;
                 default:
                     stack.Peek().Properties.Add(property);
@@ -95,7 +98,10 @@ internal sealed partial class StrictCalendar
             foreach (var observance in zone.Children)
             {
                 Refuse(observance.Name is not ("STANDARD" or "DAYLIGHT"), observance.Name);
-                _ = (Local(observance["DTSTART"].Value), OffsetOf(observance["TZOFFSETFROM"].Value));
+                _ = (
+                    Local(observance["DTSTART"].Value),
+                    OffsetOf(observance["TZOFFSETFROM"].Value)
+                );
             }
         }
         foreach (var e in Events)
@@ -185,7 +191,8 @@ internal sealed partial class StrictCalendar
             Refuse(!match.Success, $"No content line: {line}");
             return new(
                 match.Groups["name"].Value,
-                match.Groups["key"]
+                match
+                    .Groups["key"]
                     .Captures.Zip(
                         match.Groups["param"].Captures,
                         (k, v) => (k.Value, Value: v.Value.Trim('"'))
