@@ -14,7 +14,8 @@ internal static class GutRelief
     public static IEnumerable<Proposal> For(ProposalCase rehearsed)
     {
         var scores = rehearsed.Latest.Symptoms.Worst;
-        return scores.Lower > scores.Upper
+        // nausea is the stomach's, though the scale counts it apart
+        return scores.Lower > Math.Max(scores.Upper, scores.Other)
             ? [.. LessFibre(rehearsed), EasierToEat.LessAtOnce(rehearsed, LowerTrouble)]
             : [.. EasierToEat.For(rehearsed, UpperTrouble), .. LessFibre(rehearsed)];
     }

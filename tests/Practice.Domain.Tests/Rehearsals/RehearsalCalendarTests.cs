@@ -30,6 +30,16 @@ public class RehearsalCalendarTests
     }
 
     [Fact]
+    public void A_failed_one_is_repeated_on_the_first_long_run_that_nothing_speaks_against()
+    {
+        Assert.Equal(
+            new LocalDate(2027, 4, 4),
+            Calendar.Next(RehearsalKind.Full, new LocalDate(2027, 3, 31))!.RunOn
+        );
+        Assert.Null(Calendar.Next(RehearsalKind.Full, Race.PlusDays(-9)));
+    }
+
+    [Fact]
     public void What_is_proposed_draws_no_word_against_it() =>
         Gen.Select(
                 Gen.Int[5, 60],

@@ -44,4 +44,50 @@ public class WarningSignTests
 
     [Fact]
     public void Without_a_sign_there_is_no_hold() => Assert.Null(WarningSigns.Hold([]));
+
+    [Fact]
+    public void A_sign_told_after_a_clearance_needs_another()
+    {
+        var (first, second) = (new LocalDate(2027, 3, 7), new LocalDate(2027, 3, 21));
+        var rehearsals = new[] { Told(first), Told(second) };
+        var cleared = new Clearance(
+            WarningSigns.HoldKey,
+            "Dr A. Example",
+            "physician",
+            new LocalDate(2027, 3, 10),
+            new LocalDate(2027, 9, 1),
+            "Examined."
+        );
+        var today = new LocalDate(2027, 3, 25);
+
+        Assert.NotNull(WarningSigns.Standing(rehearsals[..1], [], today));
+        Assert.Null(WarningSigns.Standing(rehearsals[..1], [cleared], today));
+        Assert.NotNull(WarningSigns.Standing(rehearsals, [cleared], today));
+        Assert.NotNull(
+            WarningSigns.Standing(rehearsals[..1], [cleared], cleared.ExpiresOn.PlusDays(1))
+        );
+        Assert.Null(WarningSigns.Standing([], [], today));
+    }
+
+    private static Rehearsal Told(LocalDate runOn)
+    {
+        var rehearsal = Rehearsal.Book(
+            Guid.NewGuid(),
+            Guid.NewGuid(),
+            Guid.NewGuid(),
+            Sample.Full with
+            {
+                RunOn = runOn,
+            },
+            Sample.Plan()
+        );
+        rehearsal.Tell(
+            new()
+            {
+                ReceivedAt = runOn.AtMidnight().InUtc().ToInstant(),
+                WarningSigns = [WarningSign.ChestPain],
+            }
+        );
+        return rehearsal;
+    }
 }

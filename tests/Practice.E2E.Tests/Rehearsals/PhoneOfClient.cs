@@ -49,11 +49,14 @@ internal sealed class PhoneOfClient(IPage page)
     public async Task Felt(string symptom, int score)
     {
         var run = page.GetByRole(AriaRole.Group, new() { Name = "On the run" });
-        await run.GetByText("Something", new() { Exact = true }).TapAsync();
+        await run.GetByRole(AriaRole.Radio, new() { Name = "Something" }).CheckAsync();
         await run.Locator("label.scale")
             .Filter(new() { HasText = symptom })
             .GetByRole(AriaRole.Slider)
-            .FillAsync(score.ToString(System.Globalization.CultureInfo.InvariantCulture));
+            .EvaluateAsync(
+                "(scale, score) => { scale.value = score; scale.dispatchEvent(new Event('input', { bubbles: true })); }",
+                score
+            );
     }
 
     public Task Send() =>
