@@ -20,6 +20,7 @@ await using var database = await RunningDatabase.StartAsync(
     builder.Configuration,
     builder.Environment.ContentRootPath
 );
+builder.SetServerLimits();
 builder.Services.AddPractice(database, PracticeSettings.From(builder.Configuration));
 builder.Services.AddRazorComponents().AddInteractiveServerComponents();
 builder.Services.AddMudServices();
@@ -32,8 +33,9 @@ builder.Services.AddSingleton<RehearsalDeskWork>();
 
 var app = builder.Build();
 
+app.UsePageSafety();
 if (!app.Environment.IsDevelopment())
-    app.UseExceptionHandler("/broken", createScopeForErrors: true);
+    app.UseExceptionHandler("/broken", createScopeForErrors: true).UseHsts();
 app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
 app.UseFirstRun();
 app.UseAuthentication();
@@ -50,7 +52,10 @@ app.MapAudit();
 app.MapPapers();
 app.MapRehearsalPapers();
 app.MapPhonePages();
-app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+app.MapRazorComponents<App>()
+    .AddInteractiveServerRenderMode(circuits =>
+        circuits.ContentSecurityFrameAncestorsPolicy = null
+    ); // PageSafety says it
 
 await using (var start = app.Services.CreateAsyncScope())
     await start.ServiceProvider.GetRequiredService<DemoPractice>().EnsureAsync(default);

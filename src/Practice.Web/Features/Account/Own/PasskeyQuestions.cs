@@ -37,7 +37,7 @@ internal static class PasskeyQuestions
                 var antiforgery = http.RequestServices.GetRequiredService<IAntiforgery>();
                 return await antiforgery.IsRequestValidAsync(http)
                     ? await next(context)
-                    : Results.BadRequest();
+                    : Results.Text("Load the page again, then try once more.", statusCode: 400);
             }
         );
 }
