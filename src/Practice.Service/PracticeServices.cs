@@ -9,6 +9,7 @@ using Practice.Service.Accounts;
 using Practice.Service.Audit;
 using Practice.Service.Clients;
 using Practice.Service.Courses;
+using Practice.Service.Debriefs;
 using Practice.Service.Demo;
 using Practice.Service.Desks;
 using Practice.Service.Hosting;
@@ -163,6 +164,8 @@ public static class PracticeServices
             .AddSingleton<BeginVersion>()
             .AddSingleton<WithdrawPlan>()
             .AddSingleton<PrintPlan>()
+            .AddSingleton<OpenDebrief>()
+            .AddSingleton<RecordDebrief>()
             .AddSingleton<PlanAsCalendar>()
             .AddSingleton<FollowCalendar>()
             .AddSingleton<LiveNews>()

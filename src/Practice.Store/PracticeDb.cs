@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore;
 using Practice.Domain.Caseload;
 using Practice.Domain.Clients;
 using Practice.Domain.Course;
+using Practice.Domain.Debriefs;
 using Practice.Domain.Plans;
 using Practice.Domain.Practices;
 using Practice.Domain.Races;
@@ -39,6 +40,7 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
     public DbSet<ScreeningRecord> Screenings => Set<ScreeningRecord>();
     public DbSet<Race> Races => Set<Race>();
     public DbSet<RaceCourse> Courses => Set<RaceCourse>();
+    public DbSet<Debrief> Debriefs => Set<Debrief>();
     public DbSet<PlanVersion> PlanVersions => Set<PlanVersion>();
     public DbSet<Rehearsal> Rehearsals => Set<Rehearsal>();
     public DbSet<RehearsalBackground> Backgrounds => Set<RehearsalBackground>();
@@ -63,6 +65,7 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
         builder.Entity<ScreeningRecord>().HasQueryFilter(s => s.PracticeId == Practice);
         builder.Entity<Race>().HasQueryFilter(r => r.PracticeId == Practice);
         builder.Entity<RaceCourse>().HasQueryFilter(c => c.PracticeId == Practice);
+        builder.Entity<Debrief>().HasQueryFilter(d => d.PracticeId == Practice);
         builder.Entity<PlanVersion>().HasQueryFilter(p => p.PracticeId == Practice);
         builder.Entity<Rehearsal>().HasQueryFilter(r => r.PracticeId == Practice);
         builder.Entity<RehearsalBackground>().HasQueryFilter(b => b.PracticeId == Practice);

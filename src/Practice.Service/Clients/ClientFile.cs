@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Practice.Domain.Caseload;
 using Practice.Domain.Clients;
+using Practice.Domain.Debriefs;
 using Practice.Domain.Screening;
 
 namespace Practice.Service.Clients;
@@ -19,4 +20,8 @@ public sealed record ClientFile(
     ScreeningOutcome Outcome,
     ImmutableArray<Hold> StandingHolds,
     Hold? Warning
-);
+)
+{
+    /// <summary>What was learned from races already run.</summary>
+    public ImmutableArray<Debrief> Debriefs { get; init; } = [];
+}

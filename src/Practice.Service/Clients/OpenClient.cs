@@ -3,6 +3,7 @@ using Practice.Service.Desks;
 using Practice.Service.Rehearsals;
 using Practice.Service.Screening;
 using Practice.Store.Clients;
+using Practice.Store.Debriefs;
 using Practice.Store.Races;
 
 namespace Practice.Service.Clients;
@@ -11,6 +12,7 @@ namespace Practice.Service.Clients;
 public sealed class OpenClient(
     ClientStore clients,
     RaceStore races,
+    DebriefStore debriefs,
     CurrentScreening screenings,
     WarningHolds warnings,
     RecordReads reads,
@@ -33,6 +35,9 @@ public sealed class OpenClient(
             screening.Outcome(client.Value, calendar.Today),
             warning is null ? standing : [warning, .. standing],
             warning
-        );
+        )
+        {
+            Debriefs = await debriefs.OfClient(desk.PracticeId, clientId, cancel),
+        };
     }
 }

@@ -8,6 +8,7 @@ using Practice.Service.Desks;
 using Practice.Service.Rehearsals;
 using Practice.Service.Screening;
 using Practice.Store.Clients;
+using Practice.Store.Debriefs;
 using Practice.Store.Races;
 using Practice.Store.Rehearsals;
 
@@ -62,6 +63,7 @@ public sealed class TodaysWork(
     CurrentScreening screenings,
     WarningHolds warnings,
     RehearsalStore rehearsals,
+    DebriefStore debriefs,
     PracticeCalendar calendar
 )
 {
@@ -88,9 +90,15 @@ public sealed class TodaysWork(
             .Select(r => r.RaceId)
             .ToHashSet();
         var told = await Told(desk, cancel);
+        var talkedAbout = await debriefs.Among(
+            desk.PracticeId,
+            [.. near.Where(r => r.Start.Date < today).Select(r => r.RaceId)],
+            cancel
+        );
         return
         [
-            .. near.SelectMany(race =>
+            .. near.Where(race => !talkedAbout.Contains(race.RaceId))
+                .SelectMany(race =>
                     Of(
                         race,
                         Period.DaysBetween(today, race.Start.Date),
@@ -142,7 +150,12 @@ public sealed class TodaysWork(
     {
         if (days < 0)
         {
-            yield return new TodayItem(TodayKind.RaceJustRun, race, days, "Ask how it went");
+            yield return new TodayItem(
+                TodayKind.RaceJustRun,
+                race,
+                days,
+                "Ask how it went, and write it down"
+            );
             yield break;
         }
         if (!holds.IsEmpty)

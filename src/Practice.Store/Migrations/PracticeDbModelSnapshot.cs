@@ -348,6 +348,50 @@ namespace Practice.Store.Migrations
                     b.ToTable("race_course", (string)null);
                 });
 
+            modelBuilder.Entity("Practice.Domain.Debriefs.Debrief", b =>
+                {
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("practice_id");
+
+                    b.Property<Guid>("RaceId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("race_id");
+
+                    b.Property<Guid>("ClientId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("client_id");
+
+                    b.Property<Instant>("RecordedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("recorded_at");
+
+                    b.Property<string>("RecordedBy")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("recorded_by");
+
+                    b.Property<string>("Report")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("report");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("PracticeId", "RaceId")
+                        .HasName("pk_race_debrief");
+
+                    b.HasIndex("PracticeId", "ClientId")
+                        .HasDatabaseName("ix_race_debrief_practice_id_client_id");
+
+                    b.ToTable("race_debrief", (string)null);
+                });
+
             modelBuilder.Entity("Practice.Domain.Plans.PlanVersion", b =>
                 {
                     b.Property<Guid>("PracticeId")
@@ -1324,6 +1368,16 @@ namespace Practice.Store.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_race_course_race_practice_id_race_id");
+                });
+
+            modelBuilder.Entity("Practice.Domain.Debriefs.Debrief", b =>
+                {
+                    b.HasOne("Practice.Domain.Races.Race", null)
+                        .WithOne()
+                        .HasForeignKey("Practice.Domain.Debriefs.Debrief", "PracticeId", "RaceId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_race_debrief_race_practice_id_race_id");
                 });
 
             modelBuilder.Entity("Practice.Domain.Plans.PlanVersion", b =>

@@ -23,6 +23,7 @@ public class ArrowsTests
         "Course",
         "Plans",
         "Rehearsals",
+        "Debriefs",
         "Caseload",
     ];
 

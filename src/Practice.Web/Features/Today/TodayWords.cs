@@ -63,6 +63,7 @@ internal static class TodayWords
         {
             { RehearsalId: { } rehearsal } => $"/rehearsals/{rehearsal}",
             { Kind: TodayKind.RehearsalToBook } => $"/races/{item.Race.RaceId}#rehearsals",
+            { Kind: TodayKind.RaceJustRun } => $"/races/{item.Race.RaceId}/debrief",
             { Kind: TodayKind.HoldToClear } => $"/clients/{item.Race.ClientId}/screening",
             { Kind: TodayKind.PlanToIssue, Race.LatestPlan: { } plan } => $"/plans/{plan.Id}",
             _ => $"/races/{item.Race.RaceId}",

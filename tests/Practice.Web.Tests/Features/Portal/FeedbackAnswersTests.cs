@@ -252,6 +252,7 @@ public class FeedbackAnswersTests(TestPractice practice) : IClassFixture<TestPra
             Practice = new PracticeProfile { PracticeId = Guid.NewGuid(), Name = "Larch House" },
             GivenName = "Ines",
             Units = HouseholdUnits.Metric,
+            RaceId = Guid.NewGuid(),
             RaceName = "Harbour Marathon",
             RaceStart = new LocalDateTime(2027, 4, 18, 9, 0),
             Today = new LocalDate(2027, 4, 1),
