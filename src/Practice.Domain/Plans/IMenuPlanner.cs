@@ -202,6 +202,9 @@ public interface IMenuPlanner
     /// <summary>Which limits the days' present menus miss.</summary>
     ImmutableArray<Shortfall> Check(MenuRequest request);
 
-    /// <summary>Why no menu keeps all limits, and what would help. Empty when one does or none was proven.</summary>
+    /// <summary>
+    /// Why no menu keeps all limits, and what would help; at the least what the closest menu found would need. Empty when
+    /// a menu that keeps all was found, or asking was cut short.
+    /// </summary>
     ImmutableArray<MenuConflict> Explain(MenuRequest request, CancellationToken cancel);
 }

@@ -59,6 +59,9 @@ public sealed record DayLimits
     /// <summary>Lactose ceiling of the day, g; null for none.</summary>
     public decimal? LactoseMaxPerDayG { get; init; }
 
+    /// <summary>How much oftener than usual a food, a kind of food or a meal may come in the day; 0 by default.</summary>
+    public int MoreRepeats { get; init; }
+
     /// <summary>Weight of food and drink at one main meal, g; snacks and supper a part of it.</summary>
     public required decimal OccasionWeightMaxG { get; init; }
 }

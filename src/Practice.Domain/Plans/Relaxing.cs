@@ -13,6 +13,7 @@ public static class Relaxing
         var (limits, to) = (day.Limits, relaxation.To);
         var relaxed = relaxation.Kind switch
         {
+            LimitKind.Variety => limits with { MoreRepeats = (int)to },
             LimitKind.DayCarbohydrate => limits with { CarbohydrateAimG = to },
             LimitKind.OccasionCarbohydrate => limits with { OccasionTolerance = to },
             LimitKind.Fibre => limits with { FibreMaxG = to },

@@ -27,22 +27,25 @@ internal static class Explanation
             return null;
 
         var model = MenuModel.ToFill(request);
-        var closest = MenuBuild.Begin(model, (_, _) => { }, cancel);
-        closest.Run(2 * model.Plates.Count, (_, _) => { }, cancel);
-        var question = new LimitQuestion(model, closest.Values);
-        var misses = question.MissedBy(closest.Values);
+        var closest = MenuBuild.Begin(model, (_, _) => { }, cancel).Values;
+        var question = new LimitQuestion(model, closest);
+        var misses = question.MissedBy(closest);
         if (misses.Count == 0 || cancel.IsCancellationRequested)
             return null;
 
-        var clash = question.Clash(cancel);
-        if (clash is null)
+        var (canBeKept, clash) = question.Clash(cancel);
+        if (canBeKept)
             return null;
-        var relaxations = new Repairs(question, clash, cancel).InOrder();
+        ImmutableArray<Relaxation> alone = clash is null
+            ? []
+            : new Repairs(question, clash, cancel).InOrder();
+        if (cancel.IsCancellationRequested)
+            return null;
         return new MenuConflict(
-            [.. clash.Order()],
-            Proven: true,
-            Words(request.Days[0], clash, misses, relaxations.IsEmpty),
-            relaxations
+            [.. (clash ?? misses).Order()],
+            Proven: clash is not null,
+            Words(request.Days[0], clash, misses, alone.IsEmpty),
+            alone.IsEmpty ? Repairs.Of(question, closest) : alone
         );
     }
 
@@ -51,18 +54,23 @@ internal static class Explanation
 
     private static string Words(
         PlanDay day,
-        IReadOnlyCollection<LimitKind> clash,
+        IReadOnlyCollection<LimitKind>? clash,
         IReadOnlyCollection<LimitKind> misses,
-        bool isUnsolved
+        bool isClosestOffered
     )
     {
-        var names = clash.Order().Select(k => LimitWords.InASentence(k)).Distinct();
-        var text =
-            clash.Count == 1
-                ? $"On {day.Date.DayOfWeek} no menu of these foods keeps the limit of {names.First()}."
-                : $"On {day.Date.DayOfWeek} these cannot all be kept: {string.Join(", ", names)}.";
-        return isUnsolved
-            ? $"{text} No single change was found that resolves it; the closest menu misses {string.Join(", ", misses.Select(k => LimitWords.InASentence(k)).Distinct())}."
+        var on = $"On {day.Date.DayOfWeek}";
+        var text = clash switch
+        {
+            null => $"{on} no menu was found that keeps all limits.",
+            { Count: 1 } => $"{on} no menu of these foods keeps the limit of {Names(clash)}.",
+            _ => $"{on} these cannot all be kept: {Names(clash)}.",
+        };
+        return isClosestOffered
+            ? $"{text} The closest menu misses {Names(misses)}: what it needs can be allowed."
             : text;
     }
+
+    private static string Names(IReadOnlyCollection<LimitKind> kinds) =>
+        string.Join(", ", kinds.Order().Select(LimitWords.InASentence).Distinct());
 }

@@ -4,9 +4,17 @@ using Practice.Planner.Search;
 
 namespace Practice.Planner.Conflicts;
 
+/// <summary>What came of asking whether a day's limits can be kept together.</summary>
+/// <param name="CanBeKept">Whether a menu was found that keeps them all.</param>
+/// <param name="Clash">Limits that are proven to clash; null when nothing was proven.</param>
+internal sealed record Finding(bool CanBeKept, IReadOnlyCollection<LimitKind>? Clash);
+
 /// <summary>Whether a day's limits can be kept at all, wishes left aside.</summary>
 internal sealed class LimitQuestion
 {
+    // steps of excess, far above what floating point could make up
+    private const double SurelyMissed = 0.5;
+
     private readonly long[] _hint;
     private readonly Row[] _sense;
     private readonly ILookup<LimitKind, Row> _limits;
@@ -32,19 +40,39 @@ internal sealed class LimitQuestion
                 .Select(kind => kind.Key),
         ];
 
-    /// <summary>Limits that no menu keeps together, none of them to spare as far as was found; null when not proven.</summary>
-    public IReadOnlyCollection<LimitKind>? Clash(CancellationToken cancel)
+    /// <summary>Limits that no menu keeps together, as few as were found.</summary>
+    public Finding Clash(CancellationToken cancel)
     {
-        if (CoreOf([.. _limits.Select(k => k.Key)], Effort.Day, cancel) is not { } core)
-            return null;
-        foreach (var kind in core.ToList())
-        {
-            if (!core.Contains(kind) || core.Count == 1)
-                continue;
-            if (CoreOf([.. core.Where(k => k != kind)], Effort.Step, cancel) is { } smaller)
-                core = smaller;
-        }
-        return core;
+        List<LimitKind> all = [.. _limits.Select(k => k.Key)];
+        if (CannotEvenBeCutUp(all))
+            return new Finding(
+                false,
+                Spared(all, kinds => CannotEvenBeCutUp(kinds) ? kinds : null)
+            );
+        var answer = Solver.Solve(With(_ => null).Model, Effort.Question, cancel);
+        if (!answer.IsImpossible)
+            return new Finding(answer.Values is not null, null);
+        var core = CoreOf(all, cancel) ?? all;
+        return new Finding(false, Spared(core, kinds => CoreOf(kinds, cancel)));
+
+        // the linear relaxation settles most clashes in a fraction of the time
+        bool CannotEvenBeCutUp(List<LimitKind> kinds) =>
+            !cancel.IsCancellationRequested
+            && LinearBound.Of(With(row => kinds.Contains(row.Limit!.Kind) ? 1 : 0).Model)
+                is null
+                    or > SurelyMissed;
+    }
+
+    // leaves out what can be left out
+    private static List<LimitKind> Spared(
+        List<LimitKind> clash,
+        Func<List<LimitKind>, List<LimitKind>?> clashOf
+    )
+    {
+        foreach (var kind in clash.ToList())
+            if (clash.Count > 1 && clash.Contains(kind))
+                clash = clashOf([.. clash.Where(k => k != kind)]) ?? clash;
+        return clash;
     }
 
     /// <summary>The day with some limits free to be missed at a price and all others kept.</summary>
@@ -59,11 +87,11 @@ internal sealed class LimitQuestion
         return new PartialModel(Model, _hint, _sense.Concat(limits));
     }
 
-    private List<LimitKind>? CoreOf(List<LimitKind> kinds, Effort effort, CancellationToken cancel)
+    private List<LimitKind>? CoreOf(List<LimitKind> kinds, CancellationToken cancel)
     {
         var partial = new PartialModel(Model, _hint, _sense);
         var literals = kinds.ToDictionary(kind => partial.Assume(_limits[kind]));
-        var answer = Solver.Solve(partial.Model, effort, cancel);
+        var answer = Solver.Solve(partial.Model, Effort.Step, cancel);
         return answer.IsImpossible ? [.. answer.Core.Select(literal => literals[literal])] : null;
     }
 }

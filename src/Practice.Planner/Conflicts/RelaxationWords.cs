@@ -17,12 +17,12 @@ internal static class RelaxationWords
     /// <param name="question">The day asked about.</param>
     /// <param name="kind">The limit that gives way.</param>
     /// <param name="values">A menu that keeps all others.</param>
-    /// <param name="least">Steps of excess that every such menu has, in sum.</param>
+    /// <param name="least">Steps of excess that every such menu has, in sum; null when not known.</param>
     public static Relaxation? Of(
         LimitQuestion question,
         LimitKind kind,
         long[] values,
-        double least
+        double? least
     )
     {
         var day = question.Model.Request.Days[0];
@@ -32,14 +32,14 @@ internal static class RelaxationWords
         if (missed.Count == 0)
             return null;
         var row = missed[0];
-        var certainly = (decimal)least / 100;
+        var certainly = (decimal?)least / 100;
         return kind switch
         {
             LimitKind.Variety => new(
                 kind,
                 day.Date,
-                0,
-                missed.Sum(r => r.Excess(r.SumOf(values))),
+                limits.MoreRepeats,
+                limits.MoreRepeats + missed.Max(r => r.Excess(r.SumOf(values))),
                 null,
                 $"Allow {on}: {string.Join(", ", missed.Select(r => r.Says))}"
             ),
@@ -81,7 +81,7 @@ internal static class RelaxationWords
                 from,
                 to,
                 certain,
-                $"Raise {name} {on} to {Text(to)} g: at least {Text(Down(certain, 10))} g is certain{more?.Invoke(to)}"
+                $"Raise {name} {on} to {Text(to)} g{Surely(certain, c => $"at least {Text(Down(c, 10))} g is certain")}{more?.Invoke(to)}"
             );
         }
 
@@ -98,7 +98,7 @@ internal static class RelaxationWords
                 from,
                 to,
                 certain,
-                $"Ask for less {name} {on}, {Text(to)} g: no menu has more than {Text(Up(certain, 10))} g"
+                $"Ask for less {name} {on}, {Text(to)} g{Surely(certain, c => $"no menu has more than {Text(Up(c, 10))} g")}"
             );
         }
 
@@ -180,8 +180,8 @@ internal static class RelaxationWords
                 to,
                 certain,
                 isShort
-                    ? $"The carbohydrate is out of reach {on}: {Text(to)} g was found, no menu has more than {Text(Up(certain, 1))} g"
-                    : $"Accept {Text(to)} g of carbohydrate {on}: no menu has less than {Text(Down(certain, 1))} g"
+                    ? $"Aim for {Text(to)} g of carbohydrate {on}{Surely(certain, c => $"no menu has more than {Text(Up(c, 1))} g")}"
+                    : $"Accept {Text(to)} g of carbohydrate {on}{Surely(certain, c => $"no menu has less than {Text(Down(c, 1))} g")}"
             );
         }
 
@@ -202,7 +202,7 @@ internal static class RelaxationWords
         {
             var found = Total(i => i.Sodium);
             var isMore = found > limits.SodiumMaxMg;
-            var bound = (decimal)least;
+            var bound = (decimal?)least;
             var (from, to) = isMore
                 ? (limits.SodiumMaxMg, Up(found / 10, 1) * 10)
                 : (limits.SodiumMinMg, Down(found / 10, 1) * 10);
@@ -214,8 +214,8 @@ internal static class RelaxationWords
                 to,
                 certain,
                 isMore
-                    ? $"Allow {Text(to)} mg of sodium {on}: at least {Text(Down(certain, 1))} mg is certain"
-                    : $"Ask for {Text(to)} mg of sodium {on}: no menu has more than {Text(Up(certain, 1))} mg"
+                    ? $"Allow {Text(to)} mg of sodium {on}{Surely(certain, c => $"at least {Text(Down(c, 1))} mg is certain")}"
+                    : $"Ask for {Text(to)} mg of sodium {on}{Surely(certain, c => $"no menu has more than {Text(Up(c, 1))} mg")}"
             );
         }
 
@@ -239,6 +239,10 @@ internal static class RelaxationWords
             );
         }
     }
+
+    // what is certain is told beside what was found; where nothing is, the closest menu speaks
+    private static string Surely(decimal? certain, Func<decimal, string> words) =>
+        certain is { } value ? $": {words(value)}" : ", as in the closest menu";
 
     private static decimal Up(decimal value, int perUnit) =>
         Math.Ceiling(value * perUnit) / perUnit;

@@ -30,8 +30,20 @@ internal sealed class Repairs(
         LimitKind.DayCarbohydrate,
     ];
 
+    // more than this to choose from only costs time
+    private const int Most = 3;
+
     public ImmutableArray<Relaxation> InOrder() =>
-        [.. Order.Where(clash.Contains).Select(Alone).OfType<Relaxation>()];
+        [.. Order.Where(clash.Contains).Select(Alone).OfType<Relaxation>().Take(Most)];
+
+    /// <summary>What the closest menu would need, all of it together: an offer where no single change was found.</summary>
+    public static ImmutableArray<Relaxation> Of(LimitQuestion question, long[] closest) =>
+        [
+            .. Order
+                .Intersect(question.MissedBy(closest))
+                .Select(kind => RelaxationWords.Of(question, kind, closest, least: null))
+                .OfType<Relaxation>(),
+        ];
 
     private Relaxation? Alone(LimitKind kind)
     {

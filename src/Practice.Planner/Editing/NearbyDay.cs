@@ -38,7 +38,7 @@ internal sealed class NearbyDay
     {
         (_model, _random) = (model, new Random(model.Request.Seed));
         var score = Score.OfMenu(model, rows, BrokenSense);
-        _table = new Table(model, score, model.Plates.Select(p => MealOn(p, present)));
+        _table = new Table(model, score, [.. model.Plates.Select(p => MealOn(p, present))]);
         _settling = new Settling(model, _table, prices, _random);
         (_best, _bestCost) = (present, _table.Cost);
     }

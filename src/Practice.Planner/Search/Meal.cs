@@ -16,6 +16,23 @@ internal sealed record Meal(PatternChoice Pattern, Helping[] Helpings, long Cost
             .Select(h => h.Candidate)
             .FirstOrDefault(c => MealParts.IsBase(c.Role) || c.Role == MealRole.Yoghurt);
 
+    /// <summary>The same for the same foods and amounts in any order; mixed well, so that others have another.</summary>
+    public long Key
+    {
+        get
+        {
+            var key = Pattern.Chosen * 1_000_003L;
+            foreach (var (candidate, steps) in Helpings)
+            {
+                var mixed = unchecked(
+                    (ulong)(candidate.Amount * 64L + steps) * 0x9E3779B97F4A7C15UL
+                );
+                key = unchecked(key + (long)(mixed ^ (mixed >> 29)));
+            }
+            return key;
+        }
+    }
+
     public IEnumerable<(int Variable, long Value)> Values
     {
         get

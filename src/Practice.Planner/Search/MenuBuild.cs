@@ -97,10 +97,9 @@ internal static class MenuBuild
         var pool = MealPool.For(model, cancel);
         var annealing = new Annealing(model, pool);
         annealing.Run(model.Request.Seed, cancel);
-        var first = ValuesOf(model, annealing.Picked);
-        onFirst(first, annealing.Cost);
-        var polished = new Polishing(model, pool, annealing.Picked).Run(cancel);
-        return new Improvement(model, Better(model, first, polished));
+        Meal[] first = [.. annealing.Picked];
+        onFirst(ValuesOf(model, first), annealing.Cost);
+        return new Improvement(model, new Refinement(model, cancel).Of(pool, first));
     }
 
     public static long[] ValuesOf(MenuModel model, IEnumerable<Meal> meals)
@@ -110,7 +109,4 @@ internal static class MenuBuild
             values[variable] = value;
         return values;
     }
-
-    private static long[] Better(MenuModel model, long[] one, long[] other) =>
-        model.CostOf(other) < model.CostOf(one) ? other : one;
 }

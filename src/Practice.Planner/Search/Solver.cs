@@ -11,6 +11,9 @@ internal enum Effort
     /// <summary>One step of many towards an explanation.</summary>
     Step,
 
+    /// <summary>Whether a day's limits can be kept at all.</summary>
+    Question,
+
     /// <summary>The least change of a day, while somebody waits.</summary>
     Rebalance,
 
@@ -64,7 +67,8 @@ internal static class Solver
         + effort switch
         {
             Effort.Neighbourhood => "max_deterministic_time:0.1 max_time_in_seconds:20",
-            Effort.Step => "max_deterministic_time:1 max_time_in_seconds:40",
+            Effort.Step => "max_deterministic_time:0.4 max_time_in_seconds:40",
+            Effort.Question => "max_deterministic_time:1.2 max_time_in_seconds:40",
             Effort.Rebalance =>
                 "use_objective_lb_search:true max_deterministic_time:0.4 max_time_in_seconds:20",
             _ => "use_objective_lb_search:true max_deterministic_time:3 max_time_in_seconds:60",

@@ -10,16 +10,18 @@ internal sealed class Table
     // locked portions are on no place: they are there, and nobody moves them
     private readonly Helping[][] _places;
     private readonly PatternChoice[] _patterns;
+    private readonly Helping[][] _locked;
     private readonly Score _score;
     private readonly Stack<Change> _changes = [];
     private readonly int _variables;
 
-    public Table(MenuModel model, Score score, IEnumerable<Meal> meals)
+    public Table(MenuModel model, Score score, IReadOnlyCollection<Meal> meals)
     {
         _variables = model.Variables.Count;
         _score = score;
         _places = [.. model.Plates.Select(p => new Helping[PlacesOf(p)])];
         _patterns = new PatternChoice[model.Plates.Count];
+        _locked = [.. meals.Select(m => m.Helpings.Where(h => h.Candidate.IsLocked).ToArray())];
         foreach (var (plate, meal) in meals.Index())
         {
             foreach (var locked in meal.Helpings.Where(h => h.Candidate.IsLocked))
@@ -43,6 +45,10 @@ internal sealed class Table
     public PatternChoice PatternOf(int plate) => _patterns[plate];
 
     public bool Has(Candidate candidate) => _score.ValueOf(candidate.Present) == 1;
+
+    /// <summary>What is on a plate, as a meal without a price.</summary>
+    public Meal MealOn(int plate) =>
+        new(_patterns[plate], [.. _locked[plate], .. _places[plate].Where(h => h.Steps > 0)], 0);
 
     public long[] Values()
     {

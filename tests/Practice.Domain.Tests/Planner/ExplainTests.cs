@@ -66,6 +66,21 @@ public sealed class ExplainTests
     }
 
     [Fact]
+    public void Where_no_single_change_helps_what_the_closest_menu_needs_is_offered()
+    {
+        var request = Limited(Morning(), l => l with { FibreMaxG = 0.5m, FatMaxG = 0.5m });
+
+        var conflict = Assert.Single(
+            Sample.Planner.Explain(request, TestContext.Current.CancellationToken)
+        );
+
+        Assert.True(conflict.Proven);
+        Assert.Contains("closest menu misses", conflict.Text, StringComparison.Ordinal);
+        Assert.Contains(conflict.Relaxations, r => r.Kind == LimitKind.Fibre);
+        Assert.Contains(conflict.Relaxations, r => r.Kind == LimitKind.Fat);
+    }
+
+    [Fact]
     public void Nothing_is_called_impossible_when_asking_was_cut_short()
     {
         var request = Limited(Morning(), l => l with { FibreMaxG = 0.5m });

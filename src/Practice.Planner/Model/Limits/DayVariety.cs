@@ -53,8 +53,9 @@ internal static class DayVariety
         }
 
         // a cap that the number of places keeps by itself needs no row
-        void Cap(Sum sum, int most, string says)
+        void Cap(Sum sum, int usual, string says)
         {
+            var most = usual + model.Request.Days[day].Limits.MoreRepeats;
             if (Places(sum) > most)
                 model.Prefer(
                     sum,
