@@ -45,15 +45,18 @@ public sealed record PlanDiff(ImmutableArray<TargetChange> Targets, ImmutableArr
             before.Days.ToDictionary(d => d.Date),
             after.Days.ToDictionary(d => d.Date)
         );
+        var loading = was
+            .Keys.Union(now.Keys)
+            .Order()
+            .Select(date => Of(date, was.GetValueOrDefault(date), now.GetValueOrDefault(date)));
+        // race morning and recovery are of one date, and are not one day
+        var race = after.Header.RaceStart.Date;
         return new(
             [.. Compare(before.Targets, after.Targets)],
             [
-                .. was
-                    .Keys.Union(now.Keys)
-                    .Order()
-                    .Select(date =>
-                        Of(date, was.GetValueOrDefault(date), now.GetValueOrDefault(date))
-                    )
+                .. loading
+                    .Append(Of(race, before.Week?.Morning, after.Week?.Morning))
+                    .Append(Of(race, before.Week?.Recovery, after.Week?.Recovery))
                     .Where(day => !day.Changes.IsEmpty),
             ]
         );

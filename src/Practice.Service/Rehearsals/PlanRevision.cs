@@ -1,14 +1,17 @@
 using System.Collections.Immutable;
 using Practice.Domain.Clients;
 using Practice.Domain.Plans;
+using Practice.Domain.Plans.Weeks;
 using Practice.Domain.Rehearsals;
 using Practice.Service.Plans;
 using Practice.Service.Races;
 
 namespace Practice.Service.Rehearsals;
 
-/// <summary>Makes the plan that accepted changes ask for: changed, then brought back within its limits day by day.</summary>
-public sealed class PlanRevision(IMenuPlanner planner)
+/// <summary>
+/// Makes the plan that accepted changes ask for: changed, then each day that is touched brought back within its limits.
+/// </summary>
+public sealed class PlanRevision(IMenuPlanner planner, Stove stove)
 {
     /// <param name="raceCase">What the plan must respect today.</param>
     /// <param name="plan">The plan to change.</param>
@@ -23,34 +26,38 @@ public sealed class PlanRevision(IMenuPlanner planner)
         CancellationToken cancel
     )
     {
-        var changed = changes.Aggregate(
-            changes.Aggregate(plan, (p, change) => Laid(raceCase, p, change)),
-            (p, change) => change.Apply(p)
-        );
         var leftOut = changes.OfType<LeaveOutFood>().Select(c => c.FoodId).ToHashSet();
         var foods = raceCase.Foods;
         foods = foods with { Allowed = [.. foods.Allowed.Where(f => !leftOut.Contains(f.Id))] };
-        return Task.Run(
-            () =>
-                changed.Days.Aggregate(
-                    changed,
-                    (p, day) =>
-                        p.With(
-                            planner
-                                .Rebalance(
-                                    MenuRequests.Of(p, foods, raceCase.Client) with
-                                    {
-                                        Tastes = tastes,
-                                    },
-                                    day.Date,
-                                    cancel
-                                )
-                                .Day
-                        )
-                ),
-            cancel
-        );
+        return stove.Run(() =>
+        {
+            var laid = changes.Aggregate(plan, (p, change) => Laid(raceCase, p, change));
+            var loading = Rebalanced(plan, Apply(laid, changes));
+            return plan.Week is null
+                ? loading
+                : Enum.GetValues<RaceDayPart>().Aggregate(loading, RaceDay);
+        });
+
+        // a food that goes from the loading days goes from race morning too; all other changes are of the loading
+        RaceWeekPlan RaceDay(RaceWeekPlan whole, RaceDayPart part)
+        {
+            var before = whole.AsPlan(part);
+            var onFood = changes.Where(c => c is LeaveOutFood or HalveFood);
+            return whole.WithPart(part, Rebalanced(before, Apply(before, onFood)).Days[0]);
+        }
+
+        RaceWeekPlan Rebalanced(RaceWeekPlan before, RaceWeekPlan after) =>
+            after.Days.Where(day => !before.Days.Contains(day)).Aggregate(after, Rebalance);
+
+        RaceWeekPlan Rebalance(RaceWeekPlan p, PlanDay day)
+        {
+            var request = MenuRequests.Of(p, foods, raceCase.Client) with { Tastes = tastes };
+            return p.With(planner.Rebalance(request, day.Date, cancel).Day);
+        }
     }
+
+    private static RaceWeekPlan Apply(RaceWeekPlan plan, IEnumerable<PlanChange> changes) =>
+        changes.Aggregate(plan, (p, change) => change.Apply(p));
 
     // where the choices change, targets and days are laid out anew; what stands on the plates is kept as far as it fits
     private static RaceWeekPlan Laid(RaceCase raceCase, RaceWeekPlan plan, PlanChange change)
