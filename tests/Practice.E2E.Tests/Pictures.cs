@@ -23,6 +23,8 @@ internal static class Pictures
         "workbench",
         "rehearsal",
         "foods",
+        "team",
+        "audit",
     ];
 
     private static readonly (string Name, Look Look)[] Looks =

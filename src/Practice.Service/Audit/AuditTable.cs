@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using NodaTime.Text;
+using Practice.Domain.Caseload;
 using Practice.Domain.Practices;
 
 namespace Practice.Service.Audit;
@@ -14,7 +15,7 @@ internal static class AuditTable
         "who",
         "what",
         "about",
-        "client",
+        "name",
         "from",
         "more",
         "field",
@@ -24,7 +25,7 @@ internal static class AuditTable
 
     public static byte[] Write(
         ImmutableArray<AuditEntry> lines,
-        ImmutableDictionary<Guid, string> clientNames
+        ImmutableDictionary<Guid, AuditSubject> subjects
     )
     {
         var table = new StringBuilder();
@@ -37,7 +38,7 @@ internal static class AuditTable
                 line.By,
                 line.What,
                 line.About?.ToString() ?? "",
-                line.About is { } about ? clientNames.GetValueOrDefault(about, "") : "",
+                line.About is { } about ? subjects.GetValueOrDefault(about)?.Name ?? "" : "",
                 line.From,
                 line.Detail,
             ];

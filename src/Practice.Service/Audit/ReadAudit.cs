@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Practice.Domain.Caseload;
 using Practice.Domain.Practices;
 using Practice.Service.Desks;
 using Practice.Store.Audit;
-using Practice.Store.Clients;
 
 namespace Practice.Service.Audit;
 
@@ -23,16 +23,16 @@ public sealed record AuditQuestion(
 
 /// <summary>A page of the audit.</summary>
 /// <param name="Lines">The lines, the latest first.</param>
-/// <param name="ClientNames">Names of the clients that lines are about, by key.</param>
+/// <param name="Subjects">What lines are about, by key; nothing for what is not on file any more.</param>
 /// <param name="HasMore">Whether there are earlier ones.</param>
 public sealed record AuditSheet(
     ImmutableArray<AuditEntry> Lines,
-    ImmutableDictionary<Guid, string> ClientNames,
+    ImmutableDictionary<Guid, AuditSubject> Subjects,
     bool HasMore
 );
 
 /// <summary>Reads the audit: the owner's, since it says who did what.</summary>
-public sealed class ReadAudit(AuditLog audit, ClientStore clients, PracticeCalendar calendar)
+public sealed class ReadAudit(AuditLog audit, PracticeCalendar calendar)
 {
     public const int PageSize = 50;
     private const int MostExported = 50_000;
@@ -57,7 +57,11 @@ public sealed class ReadAudit(AuditLog audit, ClientStore clients, PracticeCalen
             cancel
         );
         var lines = found.Take(PageSize).ToImmutableArray();
-        return new AuditSheet(lines, await Names(desk, lines, cancel), found.Length > PageSize);
+        return new AuditSheet(
+            lines,
+            await audit.Subjects(desk.PracticeId, lines, cancel),
+            found.Length > PageSize
+        );
     }
 
     /// <summary>The same as a table for other programs; reading it out is noted as well.</summary>
@@ -66,21 +70,8 @@ public sealed class ReadAudit(AuditLog audit, ClientStore clients, PracticeCalen
         NotAllowedException.Unless(desk.MayRunPractice);
         var lines = await audit.Search(desk.PracticeId, Filter(question), 0, MostExported, cancel);
         await audit.Note(desk.Note("audit-exported", desk.PracticeId, calendar.Now), cancel);
-        return AuditTable.Write(lines, await Names(desk, lines, cancel));
+        return AuditTable.Write(lines, await audit.Subjects(desk.PracticeId, lines, cancel));
     }
-
-    private async Task<ImmutableDictionary<Guid, string>> Names(
-        Desk desk,
-        ImmutableArray<AuditEntry> lines,
-        CancellationToken cancel
-    ) =>
-        (
-            await clients.OfSeveral(
-                desk.PracticeId,
-                lines.Select(l => l.About).OfType<Guid>().ToHashSet(),
-                cancel
-            )
-        ).ToImmutableDictionary(c => c.Key, c => c.Value.Name);
 
     private AuditFilter Filter(AuditQuestion question) =>
         new(

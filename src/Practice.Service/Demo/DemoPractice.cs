@@ -73,6 +73,8 @@ public sealed class DemoPractice(
             cancel
         );
         var made = await accounts.CreateAsync(account, DemoAccount.Default.Password);
+        foreach (var colleague in DemoTeam.Colleagues(practice.PracticeId))
+            await accounts.CreateAsync(colleague);
         return made.Succeeded
             ? desk
             : throw new InvalidOperationException(

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
+using Practice.Domain.Caseload;
 using Practice.Domain.Practices;
 
 namespace Practice.Store.Audit;
@@ -59,6 +60,17 @@ public sealed class AuditLog
                 .Take(take)
                 .ToListAsync(cancel),
         ];
+    }
+
+    /// <summary>What the lines are about, by key.</summary>
+    public async Task<ImmutableDictionary<Guid, AuditSubject>> Subjects(
+        Guid practiceId,
+        IEnumerable<AuditEntry> lines,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(practiceId);
+        return await db.Subjects(lines.Select(l => l.About).OfType<Guid>().ToHashSet(), cancel);
     }
 
     /// <summary>The latest entries first; only those about one client, race or plan where one is given.</summary>

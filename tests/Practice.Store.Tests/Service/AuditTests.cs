@@ -137,7 +137,7 @@ public sealed class AuditTests(TestPractice practice) : IClassFixture<TestPracti
         var today = TestPractice.Now.InUtc().Date;
         var question = new AuditQuestion(Owner.AccountId, "client-registered", id, today, today);
         var found = await read.Run(Owner, question, 0, Cancel);
-        Assert.Equal("Ines Example", found.ClientNames[id]);
+        Assert.Equal("Ines Example", found.Subjects[id].Name);
         Assert.Single(found.Lines);
         Assert.False(found.HasMore);
         foreach (

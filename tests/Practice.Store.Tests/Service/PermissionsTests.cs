@@ -32,6 +32,7 @@ public sealed class PermissionsTests(TestPractice practice) : IClassFixture<Test
         typeof(FoundPractice),
         typeof(OpenLink),
         typeof(SubmitFeedback),
+        typeof(FollowCalendar),
     ];
 
     /// <summary>Work on what it is handed; nothing of a practice is read or written.</summary>
