@@ -17,17 +17,21 @@ public sealed class CourseTests(AppFixture app)
         await using var visit = await app.Practitioner(Look.Desktop);
         var page = visit.Page;
         var care = new CareTaking(visit);
-        await care.TakeIntoCare("Linnea", "Courser", "64");
+        await care.TakeIntoCare("Linnea", "Ashgrove", "64");
         await care.Screen("Do you have coeliac disease?", "Yes");
         await care.EnterMarathon(
             "Lakeside Marathon",
             DateTime.Today.AddDays(24).AddHours(9),
             "3:30:00"
         );
-        await visit.Follow(page.GetByRole(AriaRole.Link, new() { Name = "Course" }), "Course");
+        await visit.Follow(
+            page.GetByRole(AriaRole.Link, new() { Name = "Course", Exact = true }),
+            "Course"
+        );
 
         await Upload(page, "broken.gpx", "<gpx><trk><trkseg><trkpt lat='1'");
-        await Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("well-formed");
+        await Expect(page.GetByRole(AriaRole.Alert).Filter(new() { HasText = "well-formed" }))
+            .ToBeVisibleAsync();
         await Upload(page, "lake.gpx", Gpx());
         await Expect(page.GetByRole(AriaRole.Toolbar, new() { Name = "Course" }))
             .ToBeVisibleAsync();
@@ -45,7 +49,8 @@ public sealed class CourseTests(AppFixture app)
         await Expect(page.GetByRole(AriaRole.Status).Filter(new() { HasText = "Saved" }))
             .ToBeVisibleAsync();
         await put.ClickAsync();
-        await Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("no open draft");
+        await Expect(page.GetByRole(AriaRole.Alert).Filter(new() { HasText = "no open draft" }))
+            .ToBeVisibleAsync();
 
         await page.ReloadAsync();
         await visit.Settle();

@@ -12,7 +12,7 @@ internal static class CourseExplanation
 {
     private const decimal EnoughShare = 0.95m;
     private const decimal WorthTellingG = 3;
-    private const int Width = 200;
+    private static readonly CourseEffort Quick = new(50, 0.02);
 
     public static ImmutableArray<CourseConflict> Of(CourseCase course, CancellationToken cancel)
     {
@@ -38,10 +38,8 @@ internal static class CourseExplanation
     )
     {
         var model = new CourseModel(course, relaxed);
-        if (model.Offers.Length == 0)
-            return 0;
-        var counts = new CourseBeam(model).Run(Width, cancel) ?? new long[model.Offers.Length];
-        return FeedingRate.Of(course, model.ScheduleOf(counts).Steps.Sum(s => s.CarbohydrateG));
+        var steps = new CourseSearch(model, null).Run(Quick, cancel).Steps;
+        return FeedingRate.Of(course, steps.Sum(s => s.CarbohydrateG));
     }
 
     private static CourseConflict Nothing(CourseCase course, decimal now, decimal aim) =>

@@ -4,8 +4,8 @@ using Practice.Domain.Course;
 namespace Practice.Planner.Course;
 
 /// <summary>
-/// Fits feeds and drinks to a course: a beam for a first schedule at once, then the constraint
-/// solver from there. See <c>docs/course.md</c>. Holds no state: one serves everybody.
+/// Fits feeds and drinks to a course: a beam for a first schedule at once, small changes that
+/// make it better, and the constraint solver at the end. See <c>docs/course.md</c>. Holds no state: one serves everybody.
 /// </summary>
 public sealed class CourseScheduler : ICourseScheduler
 {
@@ -21,10 +21,7 @@ public sealed class CourseScheduler : ICourseScheduler
     )
     {
         ArgumentNullException.ThrowIfNull(course);
-        return new CourseSearch(new CourseModel(course), progress).Run(
-            CourseSearch.UsualWork,
-            cancel
-        );
+        return new CourseSearch(new CourseModel(course), progress).Run(CourseEffort.Usual, cancel);
     }
 
     /// <inheritdoc />

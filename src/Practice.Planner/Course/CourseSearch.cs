@@ -2,33 +2,44 @@ using Practice.Domain.Course;
 
 namespace Practice.Planner.Course;
 
-/// <summary>One search: a narrow beam for an answer at once, a wider one, then the constraint solver from there.</summary>
+/// <summary>How long to look: counted work, never time, so that the same course gives the same schedule.</summary>
+/// <param name="Shakes">How often a stretch is shaken and made better again.</param>
+/// <param name="SolverWork">Deterministic work of the constraint solver.</param>
+internal sealed record CourseEffort(int Shakes, double SolverWork)
+{
+    /// <summary>For an answer that a person waits for.</summary>
+    public static CourseEffort Usual { get; } = new(1200, 0.1);
+}
+
+/// <summary>One search: a beam for an answer at once, small changes to make it better, the constraint solver at the end.</summary>
 internal sealed class CourseSearch(CourseModel model, IProgress<CourseSchedule>? progress)
 {
-    private const int Narrow = 100;
-    private const int Wide = 400;
+    private const int Width = 100;
+    private const int Seed = 1;
     private const double SafetyNetSeconds = 30;
-
-    /// <summary>Deterministic work of the solver for an answer that a person waits for.</summary>
-    public const double UsualWork = 3;
 
     private long[] _counts = new long[model.Offers.Length];
     private long _cost = long.MaxValue;
 
-    public CourseSchedule Run(double work, CancellationToken cancel)
+    public CourseSchedule Run(CourseEffort effort, CancellationToken cancel)
     {
-        Take(_counts);
         if (model.Offers.Length == 0)
             return model.ScheduleOf(_counts, isProven: true);
-        var beam = new CourseBeam(model);
-        foreach (var width in (int[])[Narrow, Wide])
-            if (beam.Run(width, cancel) is { } counts)
-                Take(counts);
-        var whole = new CourseConstraints(model, _counts);
-        var found = whole.Solve(work, SafetyNetSeconds, Take, cancel);
-        if (found is { } answer)
+        // taking nothing breaks no limit: where the beam finds no way through, that is where the changes begin
+        Take(new CourseBeam(model).Run(Width, cancel) ?? _counts);
+        if (!cancel.IsCancellationRequested)
+            new CoursePolish(model, _counts).Run(effort.Shakes, Seed, Take, cancel);
+        if (cancel.IsCancellationRequested)
+            return model.ScheduleOf(_counts);
+        var solved = new CourseConstraints(model, _counts).Solve(
+            effort.SolverWork,
+            SafetyNetSeconds,
+            Take,
+            cancel
+        );
+        if (solved is { } answer)
             Take(answer.Counts);
-        return model.ScheduleOf(_counts, found?.IsProven ?? false);
+        return model.ScheduleOf(_counts, solved?.IsProven ?? false);
     }
 
     private void Take(long[] counts)
@@ -36,10 +47,7 @@ internal sealed class CourseSearch(CourseModel model, IProgress<CourseSchedule>?
         var cost = model.CostOf(counts);
         if (cost >= _cost)
             return;
-        var isFirst = _cost == long.MaxValue;
         (_counts, _cost) = ((long[])counts.Clone(), cost);
-        // nothing taken at all is where the search begins, and nobody's schedule
-        if (!isFirst)
-            progress?.Report(model.ScheduleOf(_counts));
+        progress?.Report(model.ScheduleOf(_counts));
     }
 }
