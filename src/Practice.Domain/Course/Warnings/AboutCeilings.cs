@@ -45,7 +45,7 @@ internal static class AboutCeilings
             { } fructose
         )
             yield return fructose;
-        if (Mixed(hours) is { } mixed)
+        if (Mixed(course, CourseTotals.Of(steps)) is { } mixed)
             yield return mixed;
         if (Strength(steps) is { } strength)
             yield return strength;
@@ -75,22 +75,15 @@ internal static class AboutCeilings
         );
     }
 
-    private static CourseWarning? Mixed(ImmutableArray<Span> hours)
-    {
-        var lean = hours.FirstOrDefault(h =>
-            h.Totals.CarbohydrateG > SugarCeiling.MixedAbove
-            && h.Totals.FructoseG < SugarCeiling.LeastFructoseToGlucose * h.Totals.GlucoseG
-        );
-        return lean is null
-            ? null
-            : new CourseWarning(
+    private static CourseWarning? Mixed(CourseCase course, CourseTotals total) =>
+        FeedingRate.Of(course, total.CarbohydrateG) > SugarCeiling.MixedAbove
+        && total.FructoseG < SugarCeiling.LeastFructoseToGlucose * total.GlucoseG
+            ? new CourseWarning(
                 CourseRule.Fructose,
                 WarningWeight.Watch,
-                $"In the hour from {CourseClock.Words(lean.From)} more than 60 g come with little fructose: "
-                    + "take a product of two parts to one.",
-                lean.From
-            );
-    }
+                "More than 60 g an hour with little fructose: take products of two parts to one."
+            )
+            : null;
 
     private static CourseWarning? Strength(ImmutableArray<CourseStep> steps)
     {
