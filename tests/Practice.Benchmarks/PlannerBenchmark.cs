@@ -20,6 +20,7 @@ internal static class PlannerBenchmark
         Planner.WarmUp();
         var (first, firstWork, allMet, whole, wholeWork) = (New(), New(), New(), New(), New());
         var (rebalance, rebalanceWork, lines) = (New(), New(), New());
+        var done = 0;
         var (metFirst, metInThree, metAtEnd, greedyMet, proven, edits) = (0, 0, 0, 0, 0, 0);
         foreach (var client in Enumerable.Range(1, clients).Select(GeneratedClients.Of))
         {
@@ -60,22 +61,29 @@ internal static class PlannerBenchmark
                 proven += day.Proven ? 1 : 0;
                 edits++;
             }
+            done++;
+            if (done % 10 == 0 || done == clients)
+                Tell();
         }
 
-        Console.WriteLine(Figures.Head);
-        Console.WriteLine(first.Row("first complete menu, s"));
-        Console.WriteLine(firstWork.Row("first complete menu, processor s"));
-        Console.WriteLine(allMet.Row("all limits kept, processor s"));
-        Console.WriteLine(whole.Row("whole build, s"));
-        Console.WriteLine(wholeWork.Row("whole build, processor s"));
-        Console.WriteLine(rebalance.Row("rebalance of a day, s"));
-        Console.WriteLine(rebalanceWork.Row("rebalance of a day, processor s"));
-        Console.WriteLine(lines.Row("lines a rebalance changes", "0"));
-        Console.WriteLine();
-        Console.WriteLine($"All limits kept: {metFirst} of {clients} by the first menu,");
-        Console.WriteLine($"{metInThree} within 3 s of work, {metAtEnd} at the end;");
-        Console.WriteLine($"{greedyMet} by the cheapest meal at every sitting (greedy).");
-        Console.WriteLine($"Rebalance proven to be the least change: {proven} of {edits}.");
+        void Tell()
+        {
+            Console.WriteLine(Figures.Head);
+            Console.WriteLine(first.Row("first complete menu, s"));
+            Console.WriteLine(firstWork.Row("first complete menu, processor s"));
+            Console.WriteLine(allMet.Row("all limits kept, processor s"));
+            Console.WriteLine(whole.Row("whole build, s"));
+            Console.WriteLine(wholeWork.Row("whole build, processor s"));
+            Console.WriteLine(rebalance.Row("rebalance of a day, s"));
+            Console.WriteLine(rebalanceWork.Row("rebalance of a day, processor s"));
+            Console.WriteLine(lines.Row("lines a rebalance changes", "0"));
+            Console.WriteLine();
+            Console.WriteLine($"All limits kept: {metFirst} of {done} by the first menu,");
+            Console.WriteLine($"{metInThree} within 3 s of work, {metAtEnd} at the end;");
+            Console.WriteLine($"{greedyMet} by the cheapest meal at every sitting (greedy).");
+            Console.WriteLine($"Rebalance proven to be the least change: {proven} of {edits}.");
+            Console.WriteLine();
+        }
     }
 
     private static Figures New() => new();

@@ -5,6 +5,8 @@ using Practice.Planner;
 
 // planner [clients]       speed and quality of menus on made-up clients, as a table
 // bound [clients]         how far menus are from what column generation proves to be the best possible
+// monolith [clients]      the same menus by one constraint model, for comparison
+// explain                 how long "what would help?" takes where limits clash
 // menus [from] [to]       menus of made-up clients, to be read
 // handouts                papers, by BenchmarkDotNet
 // course [races]         course schedules of made-up races, against what ten seconds find
@@ -13,6 +15,12 @@ switch (args.FirstOrDefault())
 {
     case "planner":
         PlannerBenchmark.Run(Number(1, 60));
+        return 0;
+    case "explain":
+        ExplainBenchmark.Run();
+        return 0;
+    case "monolith":
+        MonolithBenchmark.Run(Number(1, 10));
         return 0;
     case "bound":
         BoundBenchmark.Run(Number(1, 10));
@@ -36,7 +44,7 @@ switch (args.FirstOrDefault())
         return 0;
     default:
         Console.Error.WriteLine(
-            "planner [clients] | bound [clients] | menus [from] [to] | handouts | course [races] | suspects"
+            "planner [clients] | bound [clients] | monolith [clients] | explain | menus [from] [to] | handouts | course [races] | suspects"
         );
         return 1;
 }

@@ -36,39 +36,43 @@ internal static class Explanation
         var (canBeKept, clash) = question.Clash(cancel);
         if (canBeKept)
             return null;
-        ImmutableArray<Relaxation> alone = clash is null
+        ImmutableArray<Relaxation> offers = clash is null
             ? []
             : new Repairs(question, clash, cancel).InOrder();
         if (cancel.IsCancellationRequested)
             return null;
+        var text = Words(request.Days[0], clash);
+        if (offers.IsEmpty)
+        {
+            offers = Repairs.Of(question, closest);
+            text +=
+                $" The closest menu misses {Names(misses)}"
+                + (
+                    offers.IsEmpty
+                        ? "; no limit can be offered for it."
+                        : ": what it needs can be allowed."
+                );
+        }
         return new MenuConflict(
             [.. (clash ?? misses).Order()],
             Proven: clash is not null,
-            Words(request.Days[0], clash, misses, alone.IsEmpty),
-            alone.IsEmpty ? Repairs.Of(question, closest) : alone
+            text,
+            offers
         );
     }
 
     private static bool KeepsLimits(ImmutableArray<Shortfall> shortfalls) =>
         shortfalls.All(s => s.Kind == LimitKind.MealSense);
 
-    private static string Words(
-        PlanDay day,
-        IReadOnlyCollection<LimitKind>? clash,
-        IReadOnlyCollection<LimitKind> misses,
-        bool isClosestOffered
-    )
+    private static string Words(PlanDay day, IReadOnlyCollection<LimitKind>? clash)
     {
         var on = $"On {day.Date.DayOfWeek}";
-        var text = clash switch
+        return clash switch
         {
             null => $"{on} no menu was found that keeps all limits.",
             { Count: 1 } => $"{on} no menu of these foods keeps the limit of {Names(clash)}.",
             _ => $"{on} these cannot all be kept: {Names(clash)}.",
         };
-        return isClosestOffered
-            ? $"{text} The closest menu misses {Names(misses)}: what it needs can be allowed."
-            : text;
     }
 
     private static string Names(IReadOnlyCollection<LimitKind> kinds) =>

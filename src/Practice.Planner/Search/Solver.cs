@@ -70,7 +70,7 @@ internal static class Solver
             Effort.Step => "max_deterministic_time:0.4 max_time_in_seconds:40",
             Effort.Question => "max_deterministic_time:1.2 max_time_in_seconds:40",
             Effort.Rebalance =>
-                "use_objective_lb_search:true max_deterministic_time:0.4 max_time_in_seconds:20",
+                "use_objective_lb_search:true max_deterministic_time:0.3 max_time_in_seconds:20",
             _ => "use_objective_lb_search:true max_deterministic_time:3 max_time_in_seconds:60",
         };
 
