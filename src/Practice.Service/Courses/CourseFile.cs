@@ -30,6 +30,9 @@ public sealed record CourseFile(
     LocalDate Today
 )
 {
+    /// <summary>The hold that forbids even a draft; null when none stands.</summary>
+    public Hold? ForbidsPlanning => StandingHolds.FirstOrDefault(h => h.ForbidsDrafting);
+
     /// <summary>The case of a sheet in its present state.</summary>
     public CourseCase CaseOf(CourseSheet sheet) =>
         CourseCase.Of(Client, Race, Adjustments, ExpectedFinish, sheet, Today);

@@ -41,7 +41,7 @@ public sealed class DemoCourses(
         if (await open.Run(desk, raceId, cancel) is not { Course: { } course } file)
             return;
         var sheet = course.Value.Sheet;
-        var schedule = await planning.Plan(file.CaseOf(sheet), null, cancel);
+        var schedule = await planning.Plan(file, sheet, null, cancel);
         await save.Run(desk, course, sheet with { Steps = schedule.Steps }, cancel);
     }
 

@@ -119,6 +119,19 @@ public class CourseTests(TestPractice practice) : IClassFixture<TestPractice>
         );
     }
 
+    [Fact]
+    public async Task An_allergy_that_no_list_can_check_keeps_anything_from_being_planned()
+    {
+        var diet = Diet.Unrestricted with { OtherAllergy = "guar gum" };
+        var race = await practice.NewRace(await practice.NewClient(diet: diet));
+        var (file, course) = await Begin(race);
+        Assert.NotNull(file.ForbidsPlanning);
+        var schedule = await practice
+            .Get<CourseDesk>()
+            .Plan(file, course.Value.Sheet, null, Cancel);
+        Assert.Empty(schedule.Steps);
+    }
+
     private async Task<CourseFile> Open(Guid race) =>
         await practice.Get<OpenCourse>().Run(practice.Practitioner, race, Cancel)
         ?? throw new InvalidOperationException("No such race.");
@@ -138,7 +151,7 @@ public class CourseTests(TestPractice practice) : IClassFixture<TestPractice>
             .Range(1, 8)
             .Select(i => new AidStation(5 * i, [Product.WaterId, "drink"]));
         sheet = sheet.WithStations(stations);
-        var schedule = await practice.Get<CourseDesk>().Plan(file.CaseOf(sheet), null, Cancel);
+        var schedule = await practice.Get<CourseDesk>().Plan(file, sheet, null, Cancel);
         Assert.NotEmpty(schedule.Steps);
         return sheet with { Steps = schedule.Steps };
     }

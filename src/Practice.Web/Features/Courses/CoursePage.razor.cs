@@ -145,6 +145,11 @@ public sealed partial class CoursePage
 
     private async Task PlanSteps()
     {
+        if (file!.ForbidsPlanning is { } hold)
+        {
+            refusal = $"Nothing may be planned yet: {hold.Title}. {hold.Reason}";
+            return;
+        }
         (isWorking, said, conflicts) = (true, null, null);
         try
         {
@@ -155,7 +160,7 @@ public sealed partial class CoursePage
                 keeper!.Preview(better.Steps);
                 _ = InvokeAsync(StateHasChanged);
             });
-            var schedule = await Planning.Plan(Case, progress, Leaving);
+            var schedule = await Planning.Plan(file!, keeper!.Sheet, progress, Leaving);
             isWorking = false;
             if (Leaving.IsCancellationRequested)
                 return;
