@@ -21,6 +21,7 @@ internal static class Pictures
         "screening",
         "race",
         "workbench",
+        "race-week",
         "rehearsal",
         "foods",
         "team",

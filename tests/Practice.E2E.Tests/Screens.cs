@@ -61,6 +61,8 @@ public static class Screens
         ["race"] = at => at.Race,
         ["course"] = at => $"{at.Race}/course",
         ["workbench"] = at => at.Plan,
+        ["race-week"] = at => $"{at.Plan}/week",
+        ["debrief"] = at => $"{at.Race}/debrief",
         ["rehearsal"] = at => at.Rehearsal,
         ["foods"] = _ => "/foods",
         ["practice"] = _ => "/practice",

@@ -99,20 +99,13 @@ internal static class CourseSchedule
     {
         var first = steps[0];
         var clock = plan.Header.RaceStart.PlusMinutes((long)Math.Round(first.Elapsed.TotalMinutes));
-        var place = CourseClock.Place(first.Km);
         return new(
-            place,
+            CourseClock.Place(first.Km),
             reader.Dates.Time(clock.TimeOfDay),
             CourseClock.Words(first.Elapsed),
             string.Join(", ", steps.Select(s => s.Words)),
-            string.Join(" and ", steps.Select(s => From(s, place)).Distinct()),
+            string.Join(" and ", steps.Select(StepSource.Words).Distinct()),
             Apportion.Whole(steps.Sum(s => s.CarbohydrateG))
         );
     }
-
-    /// <summary>A station without a name is called by its place, which stands beside it anyway.</summary>
-    private static string From(CourseStep step, string place) =>
-        step.Station is not { } station ? "carried"
-        : station == place ? "at the station"
-        : station;
 }

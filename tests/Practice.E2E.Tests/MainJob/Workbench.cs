@@ -113,7 +113,8 @@ public sealed class Workbench(IPage page)
     {
         await Button("Paper").ClickAsync();
         var file = await page.RunAndWaitForDownloadAsync(() =>
-            page.GetByRole(AriaRole.Link, new() { Name = "Loading plan, A4", Exact = true }).ClickAsync()
+            page.GetByRole(AriaRole.Link, new() { Name = "Loading plan, A4", Exact = true })
+                .ClickAsync()
         );
         return await File.ReadAllBytesAsync(await file.PathAsync());
     }

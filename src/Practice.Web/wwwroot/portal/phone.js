@@ -33,9 +33,11 @@ const words = {
 navigator.serviceWorker?.register("/p/worker.js", { scope: "/p/" }).catch(() => {});
 
 // what must open on the day without signal is fetched with the first page already, and kept by the worker
-navigator.serviceWorker?.ready.then(async () => {
+async function keepLinked() {
   for (const link of document.querySelectorAll("a[data-keep]")) await fetch(link.href).catch(() => {});
-});
+}
+if (navigator.serviceWorker?.controller) keepLinked();
+else navigator.serviceWorker?.addEventListener("controllerchange", keepLinked, { once: true });
 
 // --- ticks on the plan -------------------------------------------------------------------------------------------
 
