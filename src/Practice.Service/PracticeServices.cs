@@ -18,6 +18,7 @@ using Practice.Service.News;
 using Practice.Service.Plans;
 using Practice.Service.Portal;
 using Practice.Service.Practices;
+using Practice.Service.Practices.Brand;
 using Practice.Service.Races;
 using Practice.Service.Rehearsals;
 using Practice.Service.Screening;
@@ -131,6 +132,8 @@ public static class PracticeServices
     private static IServiceCollection AddTasks(this IServiceCollection services) =>
         services
             .AddSingleton<OpenPractice>()
+            .AddSingleton<SetBrand>()
+            .AddSingleton<PreviewPaper>()
             .AddSingleton<RecordReads>()
             .AddSingleton<ReadAudit>()
             .AddSingleton<FindClients>()

@@ -1,4 +1,5 @@
 using System.Text;
+using Practice.Domain.Practices;
 
 namespace Practice.Handouts.Paper;
 

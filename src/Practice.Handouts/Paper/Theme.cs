@@ -9,22 +9,22 @@ namespace Practice.Handouts.Paper;
 internal sealed record Theme
 {
     /// <summary>WCAG 2.1, criterion 1.4.3, text of normal size.</summary>
-    public const double Readable = 4.5;
+    public const double Readable = Colour.Readable;
 
     /// <summary>WCAG 2.1, criterion 1.4.11, shapes that carry meaning.</summary>
-    public const double Visible = 3;
+    public const double Visible = Colour.Visible;
 
     private const string InkHex = "#22302C";
     private const string GrainHex = "#EFE7D7";
 
     public Colour Sheet { get; } = Colour.White;
-    public Colour Ink { get; } = Colour.Hex(InkHex);
-    public Colour Soft { get; } = Colour.Hex("#586761");
-    public Colour Hairline { get; } = Colour.Hex("#E4DED2");
-    public Colour Husk { get; } = Colour.Hex("#FAF7F1");
-    public Colour Grain { get; } = Colour.Hex(GrainHex);
-    public Colour Stop { get; } = Colour.Hex("#A3322A");
-    public Colour StopTint { get; } = Colour.Hex("#FBF1EF");
+    public Colour Ink { get; } = Colour.Parse(InkHex);
+    public Colour Soft { get; } = Colour.Parse("#586761");
+    public Colour Hairline { get; } = Colour.Parse("#E4DED2");
+    public Colour Husk { get; } = Colour.Parse("#FAF7F1");
+    public Colour Grain { get; } = Colour.Parse(GrainHex);
+    public Colour Stop { get; } = Colour.Parse("#A3322A");
+    public Colour StopTint { get; } = Colour.Parse("#FBF1EF");
 
     /// <summary>The practice's colour, as surface.</summary>
     public required Colour Accent { get; init; }
@@ -47,11 +47,13 @@ internal sealed record Theme
     /// <summary>The theme of an accent; our own accent when it is no colour.</summary>
     public static Theme Of(string accentHex)
     {
-        var accent = Colour.TryHex(accentHex) ?? Colour.Hex(PracticeProfile.DefaultAccent);
-        var ink = Colour.Hex(InkHex);
+        var accent = Colour.TryParse(accentHex, out var typed)
+            ? typed
+            : Colour.Parse(PracticeProfile.DefaultAccent);
+        var ink = Colour.Parse(InkHex);
         // between white and ink lies a band of middle tones on which only black can be read
         var on = new[] { Colour.White, ink, Colour.Black }.First(c =>
-            c.Contrast(accent) >= Readable
+            c.ContrastWith(accent) >= Readable
         );
         return new()
         {
@@ -59,9 +61,9 @@ internal sealed record Theme
             OnAccent = on,
             OnAccentSoft = Quieter(on, accent),
             // away from the text, which then reads even better on it
-            AccentShade = accent.Mix(on == Colour.White ? Colour.Black : Colour.White, 0.12),
+            AccentShade = accent.MixedWith(on == Colour.White ? Colour.Black : Colour.White, 0.12),
             AccentShape = Darker(accent, Colour.White, Visible),
-            AccentText = Darker(accent, Colour.Hex(GrainHex), Readable),
+            AccentText = Darker(accent, Colour.Parse(GrainHex), Readable),
         };
     }
 
@@ -83,16 +85,16 @@ internal sealed record Theme
     private static Colour Quieter(Colour text, Colour surface)
     {
         var part = 0.22;
-        while (part > 0 && text.Mix(surface, part).Contrast(surface) < Readable)
+        while (part > 0 && text.MixedWith(surface, part).ContrastWith(surface) < Readable)
             part -= 0.02;
-        return text.Mix(surface, Math.Max(0, part));
+        return text.MixedWith(surface, Math.Max(0, part));
     }
 
     private static Colour Darker(Colour colour, Colour surface, double contrast)
     {
         var darker = colour;
-        for (var part = 0.0; darker.Contrast(surface) < contrast; part += 0.05)
-            darker = colour.Mix(Colour.Black, part);
+        for (var part = 0.0; darker.ContrastWith(surface) < contrast; part += 0.05)
+            darker = colour.MixedWith(Colour.Black, part);
         return darker;
     }
 }

@@ -1,4 +1,6 @@
 using MudBlazor;
+using Practice.Domain.Practices;
+using Colour = Practice.Domain.Practices.Colour;
 
 namespace Practice.Web.Shell;
 

@@ -1,3 +1,5 @@
+using Practice.Domain.Practices;
+
 namespace Practice.Web.Shell;
 
 /// <summary>

@@ -1,4 +1,5 @@
 using CsCheck;
+using Practice.Domain.Practices;
 using Practice.Handouts.Paper;
 
 namespace Practice.Domain.Tests.Handouts;
@@ -13,9 +14,9 @@ public sealed class ThemeTests
                 var theme = Theme.Of($"#{rgb:X6}");
                 Assert.All(
                     theme.Pairs,
-                    pair => Assert.True(pair.Text.Contrast(pair.Surface) >= Theme.Readable)
+                    pair => Assert.True(pair.Text.ContrastWith(pair.Surface) >= Theme.Readable)
                 );
-                Assert.True(theme.AccentShape.Contrast(theme.Sheet) >= Theme.Visible);
+                Assert.True(theme.AccentShape.ContrastWith(theme.Sheet) >= Theme.Visible);
             });
 
     [Theory]
@@ -23,5 +24,5 @@ public sealed class ThemeTests
     [InlineData("#FFFFFF", "#FFFFFF", 1)]
     [InlineData("#777777", "#FFFFFF", 4.48)]
     public void Contrast_is_as_published(string one, string other, double ratio) =>
-        Assert.Equal(ratio, Colour.Hex(one).Contrast(Colour.Hex(other)), 0.005);
+        Assert.Equal(ratio, Colour.Parse(one).ContrastWith(Colour.Parse(other)), 0.005);
 }

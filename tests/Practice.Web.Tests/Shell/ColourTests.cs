@@ -1,3 +1,4 @@
+using Practice.Domain.Practices;
 using Practice.Web.Shell;
 
 namespace Practice.Web.Tests.Shell;

@@ -1,3 +1,4 @@
+using Practice.Domain.Practices;
 using Practice.Handouts.Blocks;
 
 namespace Practice.Handouts.Paper.Layout;
@@ -55,7 +56,7 @@ internal static class CameraCodeLayout
                 to++;
             canvas.Fill(
                 new(x + from * one, y + row * one, (to - from) * one, one),
-                Colour.Hex("#000000")
+                Colour.Parse("#000000")
             );
             from = to;
         }

@@ -1,3 +1,5 @@
+using Practice.Domain.Practices;
+
 namespace Practice.Handouts.Paper.Layout;
 
 /// <summary>Our ornament: an ear of grain, drawn from ellipses.</summary>

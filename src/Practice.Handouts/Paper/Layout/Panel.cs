@@ -1,3 +1,5 @@
+using Practice.Domain.Practices;
+
 namespace Practice.Handouts.Paper.Layout;
 
 /// <summary>Slabs on a coloured ground with a bar at their left; breaks across pages wherever the slabs do.</summary>

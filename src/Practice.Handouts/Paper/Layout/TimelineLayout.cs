@@ -1,3 +1,4 @@
+using Practice.Domain.Practices;
 using Practice.Handouts.Blocks;
 
 namespace Practice.Handouts.Paper.Layout;

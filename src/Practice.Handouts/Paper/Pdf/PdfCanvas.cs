@@ -4,6 +4,7 @@ using PdfSharp;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using PdfSharp.UniversalAccessibility;
+using Practice.Domain.Practices;
 using Practice.Handouts.Blocks;
 
 namespace Practice.Handouts.Paper.Pdf;
@@ -276,8 +277,8 @@ internal sealed class PdfCanvas : ICanvas, IDisposable
     private XSolidBrush Brush(Colour c) =>
         _brushes.TryGetValue(c, out var brush)
             ? brush
-            : _brushes[c] = new(XColor.FromArgb(c.R, c.G, c.B));
+            : _brushes[c] = new(XColor.FromArgb(c.Red, c.Green, c.Blue));
 
     private static XPen Pen(Colour c, double width) =>
-        new(XColor.FromArgb(c.R, c.G, c.B), width) { LineCap = XLineCap.Flat };
+        new(XColor.FromArgb(c.Red, c.Green, c.Blue), width) { LineCap = XLineCap.Flat };
 }

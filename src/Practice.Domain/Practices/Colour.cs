@@ -1,18 +1,26 @@
 using System.Globalization;
 
-namespace Practice.Web.Shell;
+namespace Practice.Domain.Practices;
 
 /// <summary>
 /// A screen colour and the two questions asked of it: can it be read on another, and what does it look like mixed
 /// with one. Luminance and contrast as in WCAG 2.2, "relative luminance" and "contrast ratio".
 /// </summary>
+/// <param name="Red">Red, 0 to 255.</param>
+/// <param name="Green">Green, 0 to 255.</param>
+/// <param name="Blue">Blue, 0 to 255.</param>
 public readonly record struct Colour(byte Red, byte Green, byte Blue)
 {
-    /// <summary>The least contrast of ordinary text on its ground.</summary>
+    /// <summary>The least contrast of ordinary text on its ground: WCAG 2.2, criterion 1.4.3.</summary>
     public const double Readable = 4.5;
 
+    /// <summary>The least contrast of a shape that carries meaning: WCAG 2.2, criterion 1.4.11.</summary>
+    public const double Visible = 3;
+
+    /// <summary>White.</summary>
     public static Colour White { get; } = new(255, 255, 255);
 
+    /// <summary>Black.</summary>
     public static Colour Black { get; } = new(0, 0, 0);
 
     /// <summary>Reads <c>#RRGGBB</c>; a practice types its accent, so a wrong one is an answer and not an error.</summary>
@@ -33,14 +41,18 @@ public readonly record struct Colour(byte Red, byte Green, byte Blue)
         return true;
     }
 
+    /// <summary>Reads a colour that the program itself wrote.</summary>
+    /// <exception cref="FormatException">It is no colour.</exception>
     public static Colour Parse(string text) =>
         TryParse(text, out var colour)
             ? colour
             : throw new FormatException($"'{text}' is not a colour like #0B6E62.");
 
+    /// <summary>Relative luminance, 0 (black) to 1 (white). Source: WCAG 2.2, "relative luminance".</summary>
     public double Luminance =>
         0.2126 * Linear(Red) + 0.7152 * Linear(Green) + 0.0722 * Linear(Blue);
 
+    /// <summary>Contrast ratio, 1 to 21. Source: WCAG 2.2, "contrast ratio".</summary>
     public double ContrastWith(Colour other)
     {
         var (a, b) = (Luminance, other.Luminance);
@@ -76,6 +88,7 @@ public readonly record struct Colour(byte Red, byte Green, byte Blue)
             ? White
             : Black;
 
+    /// <summary>The colour as <c>#RRGGBB</c>.</summary>
     public override string ToString() => $"#{Red:X2}{Green:X2}{Blue:X2}";
 
     private static bool ReadsOnAll(Colour shade, ReadOnlySpan<Colour> grounds)
