@@ -19,6 +19,7 @@ using Practice.Service.Plans;
 using Practice.Service.Portal;
 using Practice.Service.Practices;
 using Practice.Service.Practices.Brand;
+using Practice.Service.Privacy;
 using Practice.Service.Races;
 using Practice.Service.Rehearsals;
 using Practice.Service.Screening;
@@ -133,6 +134,12 @@ public static class PracticeServices
         services
             .AddSingleton<OpenPractice>()
             .AddSingleton<SetBrand>()
+            .AddSingleton<SetDefaults>()
+            .AddSingleton<RecordConsent>()
+            .AddSingleton<ExportClient>()
+            .AddSingleton<EraseClient>()
+            .AddSingleton<Retention>()
+            .AddHostedService<NightlyRetention>()
             .AddSingleton<PreviewPaper>()
             .AddSingleton<RecordReads>()
             .AddSingleton<ReadAudit>()

@@ -43,6 +43,7 @@ public static class StoreServices
             .SetApplicationName("practice");
         services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
 
+        services.AddStore(contexts => new Turn(contexts));
         services.AddStore(contexts => new ClientStore(contexts));
         services.AddStore(contexts => new ScreeningStore(contexts));
         services.AddStore(contexts => new RaceStore(contexts));

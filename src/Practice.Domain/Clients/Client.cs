@@ -98,6 +98,15 @@ public sealed class Client
     /// <summary>Sweat tests, oldest first.</summary>
     public ImmutableList<SweatTest> SweatLog { get; private set; } = [];
 
+    /// <summary>What the client agreed to, oldest first.</summary>
+    public ImmutableList<Consent> Consents { get; private set; } = [];
+
+    /// <summary>Why the record must not be erased; null when nothing stands against it.</summary>
+    public LegalHold? LegalHold { get; private set; }
+
+    /// <summary>The agreement that stands; null when none was given or it was taken back.</summary>
+    public Consent? StandingConsent => Consents.LastOrDefault(c => c.WithdrawnOn is null);
+
     /// <summary>Full name.</summary>
     public string Name => $"{GivenName} {FamilyName}".Trim();
 
@@ -135,7 +144,9 @@ public sealed class Client
         GivenName = PersonName(givenName, nameof(givenName));
         FamilyName = PersonName(familyName, nameof(familyName));
         BirthDate = birthDate;
-        Email = string.IsNullOrWhiteSpace(email) ? null : email.Trim();
+        Email = string.IsNullOrWhiteSpace(email)
+            ? null
+            : TypedText.Checked(email, 254, "The e-mail address");
     }
 
     /// <summary>Records body and training.</summary>
@@ -180,15 +191,34 @@ public sealed class Client
     /// <summary>Puts the client into a member's caseload, or into nobody's.</summary>
     public void Assign(Guid? accountId) => ResponsibleId = accountId;
 
+    /// <summary>Records that the client agreed; what stood before is kept as history.</summary>
+    public void Agree(Consent consent)
+    {
+        ArgumentNullException.ThrowIfNull(consent);
+        TakeBackConsent(consent.On);
+        Consents = Consents.Add(consent);
+    }
+
+    /// <summary>Records that the client took the agreement back.</summary>
+    public void TakeBackConsent(LocalDate on) =>
+        Consents = [
+            .. Consents.Select(c => c.WithdrawnOn is null ? c with { WithdrawnOn = on } : c),
+        ];
+
+    /// <summary>Sets or ends what stands against erasing.</summary>
+    public void Keep(LegalHold? hold) => LegalHold = hold;
+
     /// <summary>Replaces the notes.</summary>
-    public void Annotate(string notes) => Notes = notes;
+    /// <exception cref="ArgumentException">They are too long, or hold what no database keeps.</exception>
+    public void Annotate(string notes) =>
+        Notes = TypedText.Checked(notes, 10_000, "The notes", ofLines: true);
 
     /// <summary>Age in whole years on a day.</summary>
     public int AgeOn(LocalDate day) => Period.Between(BirthDate, day, PeriodUnits.Years).Years;
 
     private static string PersonName(string name, string parameter)
     {
-        var trimmed = name.Trim();
+        var trimmed = TypedText.Checked(name, 1000, "A name");
         return trimmed.Length is > 0 and <= 100
             ? trimmed
             : throw new ArgumentException("A name has 1 to 100 characters.", parameter);

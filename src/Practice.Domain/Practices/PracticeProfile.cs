@@ -42,4 +42,7 @@ public sealed record PracticeProfile
 
     /// <summary>Kitchen words of its papers unless a client's differ.</summary>
     public HouseholdUnits Units { get; init; }
+
+    /// <summary>What its plans begin with, and how long it keeps what is quiet.</summary>
+    public PracticeDefaults Defaults { get; init; } = new();
 }

@@ -1,4 +1,5 @@
 using NodaTime;
+using Practice.Domain.Quantities;
 
 namespace Practice.Domain.Races;
 
@@ -94,6 +95,8 @@ public sealed class Race
                 "A race has a name of 1 to 200 characters.",
                 nameof(details)
             );
+        var name = TypedText.Checked(details.Name, 200, "The race's name");
+        var place = TypedText.Checked(details.Place, 200, "The place");
         if (details.DistanceKm is < 1 or > 500)
             throw new ArgumentException("A race is 1 to 500 km long.", nameof(details));
         if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(details.ZoneId) is null)
@@ -101,7 +104,7 @@ public sealed class Race
                 $"'{details.ZoneId}' is not a known time zone.",
                 nameof(details)
             );
-        (Name, Place, Discipline) = (details.Name.Trim(), details.Place.Trim(), details.Discipline);
+        (Name, Place, Discipline) = (name, place, details.Discipline);
         (DistanceKm, Start, ZoneId) = (details.DistanceKm, details.Start, details.ZoneId);
         (GoalTime, Weather) = (details.GoalTime, details.Weather);
     }

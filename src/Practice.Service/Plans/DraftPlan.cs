@@ -9,6 +9,7 @@ using Practice.Service.Desks;
 using Practice.Service.Races;
 using Practice.Service.Weeks;
 using Practice.Store.Plans;
+using Practice.Store.Practices;
 
 namespace Practice.Service.Plans;
 
@@ -34,6 +35,7 @@ public sealed record DraftedElsewhere : DraftOutcome;
 public sealed class DraftPlan(
     RaceCases cases,
     PlanStore plans,
+    PracticeStore practices,
     IMenuPlanner planner,
     RaceDayMenus raceDay,
     Stove stove,
@@ -64,7 +66,12 @@ public sealed class DraftPlan(
             choices,
             style,
             raceCase.Targets(choices)
-        );
+        ) with
+        {
+            Note =
+                (await practices.Find(desk.PracticeId, CancellationToken.None))?.Value.Defaults.Note
+                ?? "",
+        };
         var request = MenuRequests.Of(empty, raceCase.Foods, raceCase.Client);
         using var enough = CancellationTokenSource.CreateLinkedTokenSource(cancel);
         var menu = await stove.Run(() =>

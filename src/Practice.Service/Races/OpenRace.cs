@@ -2,11 +2,17 @@ using Practice.Domain.Targets;
 using Practice.Service.Audit;
 using Practice.Service.Desks;
 using Practice.Store.Plans;
+using Practice.Store.Practices;
 
 namespace Practice.Service.Races;
 
 /// <summary>Opens a race with its targets.</summary>
-public sealed class OpenRace(RaceCases cases, PlanStore plans, RecordReads reads)
+public sealed class OpenRace(
+    RaceCases cases,
+    PlanStore plans,
+    PracticeStore practices,
+    RecordReads reads
+)
 {
     /// <param name="desk">Who acts.</param>
     /// <param name="raceId">The race.</param>
@@ -25,7 +31,7 @@ public sealed class OpenRace(RaceCases cases, PlanStore plans, RecordReads reads
         await reads.Note(desk, raceCase.Client.Id, cancel);
         choices ??=
             (await plans.Latest(desk.PracticeId, raceId, cancel))?.Value.Plan.Choices
-            ?? new LoadingChoices();
+            ?? await UsualChoices(desk, cancel);
         return new RaceFile(
             raceCase.Client,
             raceCase.Race,
@@ -37,4 +43,15 @@ public sealed class OpenRace(RaceCases cases, PlanStore plans, RecordReads reads
             raceCase.Today
         );
     }
+
+    private async Task<LoadingChoices> UsualChoices(Desk desk, CancellationToken cancel) =>
+        (await practices.Find(desk.PracticeId, cancel))?.Value.Defaults is { } usual
+            ? new LoadingChoices
+            {
+                CarbohydrateGPerKg = usual.CarbohydrateGPerKg,
+                WindowHours = usual.WindowHours,
+                OccasionsPerDay = usual.OccasionsPerDay,
+                DrinksShare = usual.DrinksShare,
+            }
+            : new LoadingChoices();
 }

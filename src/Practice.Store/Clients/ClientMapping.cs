@@ -23,6 +23,8 @@ internal sealed class ClientMapping : IEntityTypeConfiguration<Client>
         builder.Property(c => c.BodyMassLog).IsDocument();
         builder.Property(c => c.ZoneId).HasMaxLength(64);
         builder.Property(c => c.SweatLog).IsDocument();
+        builder.Property(c => c.Consents).IsDocument();
+        builder.Property(c => c.LegalHold).IsDocument();
         builder.HasIndex(c => new { c.PracticeId, c.ResponsibleId });
         builder.HasOne<PracticeProfile>().WithMany().HasForeignKey(c => c.PracticeId);
     }

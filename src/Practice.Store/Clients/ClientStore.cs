@@ -49,12 +49,18 @@ public sealed class ClientStore
     ) =>
         _contexts.Save(client, audit, db => db.Clients.Where(c => c.Id == client.Value.Id), cancel);
 
-    /// <summary>Removes a client with races, plans and screening. Only the line of audit stays.</summary>
+    /// <summary>
+    /// Removes a client with races, plans and screening, unless a legal hold stands. Only lines of audit stay, which
+    /// name no client.
+    /// </summary>
     public async Task<bool> Erase(Guid clientId, AuditEntry audit, CancellationToken cancel)
     {
         await using var db = _contexts.Open(audit.PracticeId);
         await using var all = await db.Database.BeginTransactionAsync(cancel);
-        if (await db.Clients.Where(c => c.Id == clientId).ExecuteDeleteAsync(cancel) == 0)
+        var erased = await db
+            .Clients.Where(c => c.Id == clientId && c.LegalHold == null)
+            .ExecuteDeleteAsync(cancel);
+        if (erased == 0)
             return false;
         db.Add(audit);
         await db.SaveChangesAsync(cancel);
@@ -150,6 +156,27 @@ public sealed class ClientStore
         await db.SaveChangesAsync(cancel);
         await all.CommitAsync(cancel);
         return count;
+    }
+
+    /// <summary>Clients on whom no legal hold stands and who have no race from a day on.</summary>
+    public async Task<ImmutableArray<Client>> WithoutRaceSince(
+        Guid practiceId,
+        LocalDate day,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(practiceId);
+        var midnight = day.AtMidnight();
+        return
+        [
+            .. await db
+                .Clients.AsNoTracking()
+                .Where(c =>
+                    c.LegalHold == null
+                    && !db.Races.Any(r => r.ClientId == c.Id && r.Start >= midnight)
+                )
+                .ToListAsync(cancel),
+        ];
     }
 
     /// <summary>How many clients the practice has.</summary>

@@ -6,11 +6,17 @@ using NodaTime.Serialization.SystemTextJson;
 namespace Practice.Store.Documents;
 
 /// <summary>How a document is written into a column. Stored documents outlive the code: names never change.</summary>
-internal static class StoredJson
+public static class StoredJson
 {
     public static JsonSerializerOptions Options { get; } = Make();
 
+    private static JsonSerializerOptions ForPeople { get; } = new(Options) { WriteIndented = true };
+
     public static string Write<T>(T value) => JsonSerializer.Serialize(value, Options);
+
+    /// <summary>The same with line ends, for people.</summary>
+    public static byte[] WriteForPeople(IReadOnlyDictionary<string, object?> facts) =>
+        JsonSerializer.SerializeToUtf8Bytes(facts, ForPeople);
 
     public static T Read<T>(string json) =>
         JsonSerializer.Deserialize<T>(json, Options)

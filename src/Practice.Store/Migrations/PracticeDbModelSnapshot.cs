@@ -245,6 +245,11 @@ namespace Practice.Store.Migrations
                         .HasColumnType("jsonb")
                         .HasColumnName("body_mass_log");
 
+                    b.Property<string>("Consents")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("consents");
+
                     b.Property<string>("Diet")
                         .IsRequired()
                         .HasColumnType("jsonb")
@@ -266,6 +271,10 @@ namespace Practice.Store.Migrations
                         .HasMaxLength(100)
                         .HasColumnType("character varying(100)")
                         .HasColumnName("given_name");
+
+                    b.Property<string>("LegalHold")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("legal_hold");
 
                     b.Property<string>("Notes")
                         .IsRequired()
@@ -760,6 +769,11 @@ namespace Practice.Store.Migrations
                         .HasMaxLength(7)
                         .HasColumnType("character varying(7)")
                         .HasColumnName("accent");
+
+                    b.Property<string>("Defaults")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("defaults");
 
                     b.Property<string>("Footer")
                         .IsRequired()

@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Practice.Domain.Practices;
+using Practice.Store.Documents;
 
 namespace Practice.Store.Practices;
 
@@ -21,6 +22,7 @@ internal sealed class PracticeMapping
         builder.Property(p => p.Accent).HasMaxLength(7);
         builder.Property(p => p.Paper).HasConversion<string>().HasMaxLength(20);
         builder.Property(p => p.Units).HasConversion<string>().HasMaxLength(20);
+        builder.Property(p => p.Defaults).IsDocument();
         builder
             .Property(p => p.LogoPng)
             .HasConversion(
