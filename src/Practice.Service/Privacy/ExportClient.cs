@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.IO.Compression;
 using System.Text;
 using NodaTime.Text;
+using Practice.Domain.Caseload;
 using Practice.Domain.Clients;
 using Practice.Domain.Plans;
 using Practice.Service.Audit;
@@ -152,10 +154,7 @@ public sealed class ExportClient(
                 MostLines,
                 cancel
             ),
-            System.Collections.Immutable.ImmutableDictionary<Guid, string>.Empty.Add(
-                client.Id,
-                client.Name
-            )
+            ImmutableDictionary<Guid, AuditSubject>.Empty
         );
 
     private static async Task Put(

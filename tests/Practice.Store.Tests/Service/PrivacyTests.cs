@@ -85,7 +85,7 @@ public class PrivacyTests(TestPractice practice) : IClassFixture<TestPractice>
             .Get<ReadAudit>()
             .Run(Owner, new AuditQuestion(About: id), 0, Cancel);
         Assert.Equal("client-erased", lines.Lines[0].What);
-        Assert.Empty(lines.ClientNames);
+        Assert.Empty(lines.Subjects);
         Assert.All(
             lines.Lines,
             line =>
