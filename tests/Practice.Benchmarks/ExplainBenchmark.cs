@@ -38,17 +38,17 @@ internal static class ExplainBenchmark
     {
         var vegan = new Diet { Pattern = DietPattern.Vegan };
         yield return (
-            "92 kg, 12 g/kg, vegan, coeliac, fibre 10 g",
-            Eve(92, 12, vegan, isCoeliac: true, l => l with { FibreMaxG = 10 })
+            "92 kg, 12 g/kg, vegan, coeliac, fibre 5 g",
+            Eve(92, 12, vegan, isCoeliac: true, l => l with { FibreMaxG = 5 })
         );
         yield return (
-            "66 kg, 9 g/kg, vegan, fat 20 g, protein 92 g, fibre 10 g",
+            "66 kg, 9 g/kg, vegan, fat 12 g, protein 110 g, fibre 8 g",
             Eve(
                 66,
                 9,
                 vegan,
                 isCoeliac: false,
-                l => l with { FatMaxG = 20, ProteinMinG = 92, FibreMaxG = 10 }
+                l => l with { FatMaxG = 12, ProteinMinG = 110, FibreMaxG = 8 }
             )
         );
         yield return (
@@ -56,8 +56,8 @@ internal static class ExplainBenchmark
             Eve(48, 12, null, isCoeliac: false, l => l with { OccasionWeightMaxG = 310 })
         );
         yield return (
-            "100 kg, 12 g/kg, fibre 6 g, fat 10 g",
-            Eve(100, 12, null, isCoeliac: false, l => l with { FibreMaxG = 6, FatMaxG = 10 })
+            "100 kg, 12 g/kg, fibre 3 g, fat 5 g",
+            Eve(100, 12, null, isCoeliac: false, l => l with { FibreMaxG = 3, FatMaxG = 5 })
         );
         yield return (
             "70 kg, 10 g/kg, no limits that clash",
