@@ -66,6 +66,19 @@ public class WeekPageTests(TestPractice practice)
     }
 
     [Fact]
+    public async Task A_client_in_another_zone_reads_her_own_clock_beside_the_races()
+    {
+        var file = await Draft();
+        var page = OpenWeek(file);
+        await page.WaitForElement("#home-zone").ChangeAsync(new() { Value = "Nowhere/At_All" });
+        Assert.Contains("No such time zone", page.Markup, StringComparison.Ordinal);
+
+        await page.Find("#home-zone").ChangeAsync(new() { Value = "America/New_York" });
+        Assert.Contains("01:00 at home", page.Markup, StringComparison.Ordinal);
+        Assert.Equal("America/New_York", (await OnFile(file)).Week!.ClientZoneId);
+    }
+
+    [Fact]
     public async Task A_draft_from_before_there_were_weeks_is_laid_out_on_request()
     {
         var file = await Draft();

@@ -76,6 +76,21 @@ public static class WeekEdits
         return plan.With(plan[date].With(plan[date][kind] with { Time = time }));
     }
 
+    /// <summary>Shows the client's own clock beside the race's; null where they are the same.</summary>
+    /// <exception cref="ArgumentException">The zone is unknown.</exception>
+    public static RaceWeekPlan LivingIn(this RaceWeekPlan plan, string? zoneId)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        if (zoneId is not null && DateTimeZoneProviders.Tzdb.GetZoneOrNull(zoneId) is null)
+            throw new ArgumentException($"'{zoneId}' is not a known time zone.", nameof(zoneId));
+        return plan.EditWeek(w =>
+            w with
+            {
+                ClientZoneId = zoneId == plan.Header.ZoneId ? null : zoneId,
+            }
+        );
+    }
+
     /// <summary>Adds something to pack.</summary>
     public static RaceWeekPlan Pack(this RaceWeekPlan plan, string section, string what) =>
         plan.EditWeek(w =>

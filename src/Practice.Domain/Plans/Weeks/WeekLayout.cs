@@ -81,6 +81,7 @@ public static class WeekLayout
                         : d
                 ),
             ],
+            ClientZoneId = week.ClientZoneId ?? older.ClientZoneId,
             MorningNote = older.MorningNote,
             RecoveryNote = older.RecoveryNote,
             Packing = [.. week.Packing, .. older.Packing.Where(p => p.IsOwn)],

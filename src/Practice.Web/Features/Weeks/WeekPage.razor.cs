@@ -16,6 +16,7 @@ public sealed partial class WeekPage
     private DraftKeeper? keeper;
     private bool isMissing;
     private bool isWorking;
+    private bool zoneRefused;
     private FuelStory? story;
     private FoodQuestion? choice;
     private RaceDayPart choosing;
@@ -63,6 +64,15 @@ public sealed partial class WeekPage
         var saved = keeper!.Edit(edit, Leaving);
         Read();
         await saved;
+    }
+
+    /// <summary>Times stand in the race's clock; for a client who lives in another zone hers is shown beside it.</summary>
+    private async Task SetClock(string? typed)
+    {
+        var zone = string.IsNullOrWhiteSpace(typed) ? null : typed.Trim();
+        zoneRefused = zone is not null && DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone) is null;
+        if (!zoneRefused)
+            await Edit(p => p.LivingIn(zone));
     }
 
     private Task EditPart(RaceDayPart part, Func<RaceWeekPlan, RaceWeekPlan> edit) =>
