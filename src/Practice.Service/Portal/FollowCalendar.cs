@@ -10,7 +10,7 @@ public sealed class FollowCalendar(OpenLink open)
     /// holds; null when the link opens nothing.
     /// </returns>
     public async Task<string?> Run(string secret, CancellationToken cancel) =>
-        await open.Run(secret, cancel) switch
+        await open.Run(secret, isOpening: false, cancel) switch
         {
             null => null,
             { Plan: { } held } phone => PlanCalendar.Of(held.Plan, phone.RaceId, held.EditedAt),

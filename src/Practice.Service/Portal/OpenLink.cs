@@ -24,15 +24,21 @@ public sealed class OpenLink(
     PracticeCalendar calendar
 )
 {
+    /// <param name="secret">The link's secret.</param>
+    /// <param name="isOpening">Whether somebody looks: a phone that keeps a page for later does not count.</param>
+    /// <param name="cancel">Cancels.</param>
     /// <returns>What the link opens; null when it opens nothing, whatever the reason.</returns>
-    public async Task<PhoneFile?> Run(string secret, CancellationToken cancel) =>
-        await door.Open(secret, cancel) is { } link ? await Read(link, false, cancel) : null;
+    public async Task<PhoneFile?> Run(string secret, bool isOpening, CancellationToken cancel) =>
+        await door.Open(secret, cancel) is { } link
+            ? await Read(link, isOpening, isNumberFree: false, cancel)
+            : null;
 
     /// <summary>Opens one rehearsal of the race.</summary>
     /// <returns>The rehearsal; null when the link opens nothing or serves no such rehearsal.</returns>
     public async Task<PhoneRehearsal?> Rehearsal(
         string secret,
         Guid rehearsalId,
+        bool isOpening,
         CancellationToken cancel
     )
     {
@@ -41,7 +47,7 @@ public sealed class OpenLink(
             || await door.Rehearsal(link, rehearsalId, cancel) is not { Value: var rehearsal }
         )
             return null;
-        return await Read(link, rehearsal.Plan.NumberFree, cancel) is { } phone
+        return await Read(link, isOpening, rehearsal.Plan.NumberFree, cancel) is { } phone
             ? Open(phone, rehearsal)
             : null;
     }
@@ -52,19 +58,25 @@ public sealed class OpenLink(
             ? (await practices.Find(link.PracticeId, cancel))?.Value
             : null;
 
-    private async Task<PhoneFile?> Read(PhoneLink link, bool isNumberFree, CancellationToken cancel)
+    private async Task<PhoneFile?> Read(
+        PhoneLink link,
+        bool isOpening,
+        bool isNumberFree,
+        CancellationToken cancel
+    )
     {
         if (
             await cases.Open(LinkDoor.Desk(link), link.RaceId, cancel) is not { } raceCase
             || await practices.Find(link.PracticeId, cancel) is not { Value: var practice }
         )
             return null;
-        await links.Count(
-            link,
-            calendar.Now,
-            door.Note(link, "phone-link-first-used", link.RaceId),
-            cancel
-        );
+        if (isOpening)
+            await links.Count(
+                link,
+                calendar.Now,
+                door.Note(link, "phone-link-first-used", link.RaceId),
+                cancel
+            );
         var issued = await plans.Issued(link.PracticeId, link.RaceId, cancel);
         var adjustments = raceCase.Screening.Adjustments;
         isNumberFree |= adjustments.NumberFree || issued is { Plan.NumberFree: true };

@@ -61,6 +61,26 @@ public sealed class ClientPhoneTests(AppFixture app)
     }
 
     [Fact]
+    public async Task Whoever_opened_the_link_once_has_the_plan_and_its_ticks_without_signal()
+    {
+        var client = await PhoneClient.Make(app, "Petra");
+        await using var visit = await app.Stranger(Look.SmallPhone);
+        var page = visit.Page;
+        await page.GotoAsync(client.Home);
+        await new LogOfRehearsal(page).IsKept(client.Plan);
+        await page.Context.SetOfflineAsync(true);
+
+        await page.GotoAsync(client.Plan);
+        var day = page.Locator("details.day").Filter(new() { Has = page.Locator(".meal") }).First;
+        await day.Locator("summary").TapAsync();
+        await day.GetByRole(AriaRole.Checkbox).First.TapAsync();
+        await page.ReloadAsync();
+
+        await day.Locator("summary").TapAsync();
+        await Expect(day.GetByRole(AriaRole.Checkbox).First).ToBeCheckedAsync();
+    }
+
+    [Fact]
     public async Task Without_script_the_page_is_a_plain_form_that_can_be_corrected()
     {
         var client = await PhoneClient.Make(app, "Plano");
@@ -152,7 +172,7 @@ public sealed class ClientPhoneTests(AppFixture app)
         var client = await PhoneClient.Make(app, "Noora", answers);
         await using var visit = await app.Stranger(Look.SmallPhone);
         var page = visit.Page;
-        foreach (var address in new[] { client.Home, client.Plan, client.Log })
+        foreach (var address in client.Pages)
         {
             await page.GotoAsync(address);
             // text also of what is folded away, and what a screen reader is told
@@ -180,7 +200,7 @@ public sealed class ClientPhoneTests(AppFixture app)
         {
             await using var visit = await app.Stranger(Look.SmallPhone with { Scheme = scheme });
             var page = visit.Page;
-            foreach (var address in new[] { client.Home, client.Plan, client.Log })
+            foreach (var address in client.Pages)
             {
                 await page.GotoAsync(address);
                 if (address == client.Log)

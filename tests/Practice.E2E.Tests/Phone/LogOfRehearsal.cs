@@ -46,12 +46,13 @@ internal sealed class LogOfRehearsal(IPage page)
     public Task Says(string state) => Expect(State).ToHaveTextAsync(state);
 
     /// <summary>Waits until the page can open without signal: its worker holds it.</summary>
-    public async Task IsKept() =>
+    public async Task IsKept(string? address = null) =>
         await page.WaitForFunctionAsync(
             """
-            async () => navigator.serviceWorker.controller
-                && await caches.match(location.pathname) !== undefined
-            """
+            async address => navigator.serviceWorker.controller
+                && await caches.match(address ?? location.pathname) !== undefined
+            """,
+            address
         );
 
     private static Regex Starting(string words) => new("^" + Regex.Escape(words));

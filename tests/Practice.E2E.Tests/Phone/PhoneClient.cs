@@ -45,6 +45,11 @@ internal sealed class PhoneClient
 
     public string Plan => $"{Link.Path}/plan";
 
+    public string RaceCard => $"{Link.Path}/race";
+
+    /// <summary>All of them.</summary>
+    public string[] Pages => [Home, Plan, RaceCard, Log];
+
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
 
     public static async Task<PhoneClient> Make(
@@ -84,7 +89,12 @@ internal sealed class PhoneClient
         (
             await _services
                 .GetRequiredService<OpenLink>()
-                .Rehearsal(Link.Path[(PhonePaths.Root.Length + 1)..], RehearsalId, Cancel)
+                .Rehearsal(
+                    Link.Path[(PhonePaths.Root.Length + 1)..],
+                    RehearsalId,
+                    isOpening: false,
+                    Cancel
+                )
         )!
             .Rehearsal
             .Feedback;

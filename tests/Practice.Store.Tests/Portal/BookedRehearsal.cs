@@ -53,7 +53,9 @@ internal sealed record BookedRehearsal(Guid ClientId, Guid RaceId, Guid Id, Give
     }
 
     public Task<PhoneRehearsal?> Open(TestPractice practice) =>
-        practice.Get<OpenLink>().Rehearsal(Secret, Id, TestContext.Current.CancellationToken);
+        practice
+            .Get<OpenLink>()
+            .Rehearsal(Secret, Id, isOpening: false, TestContext.Current.CancellationToken);
 
     public Task<SubmitOutcome> Send(TestPractice practice, Guid key, Feedback feedback) =>
         practice

@@ -19,7 +19,7 @@ public class PhoneLinkTests(TestPractice practice) : IClassFixture<TestPractice>
     {
         var booked = await BookedRehearsal.Make(practice);
 
-        var phone = await practice.Get<OpenLink>().Run(booked.Secret, Cancel);
+        var phone = await practice.Get<OpenLink>().Run(booked.Secret, isOpening: true, Cancel);
 
         Assert.Equal("Harbour Marathon", phone!.RaceName);
         Assert.Equal("Ines", phone.GivenName);
@@ -56,14 +56,14 @@ public class PhoneLinkTests(TestPractice practice) : IClassFixture<TestPractice>
         var booked = await BookedRehearsal.Make(practice);
         var given = await practice.Get<GiveLink>().Run(practice.Assistant, booked.RaceId, Cancel);
         var secret = given!.Path[(PhonePaths.Root.Length + 1)..];
-        Assert.NotNull(await practice.Get<OpenLink>().Run(secret, Cancel));
+        Assert.NotNull(await practice.Get<OpenLink>().Run(secret, isOpening: true, Cancel));
 
         Assert.True(
             await practice.Get<RevokeLink>().Run(practice.Assistant, given.Link.Id, Cancel)
         );
 
-        Assert.Null(await practice.Get<OpenLink>().Run(secret, Cancel));
-        Assert.NotNull(await practice.Get<OpenLink>().Run(booked.Secret, Cancel));
+        Assert.Null(await practice.Get<OpenLink>().Run(secret, isOpening: true, Cancel));
+        Assert.NotNull(await practice.Get<OpenLink>().Run(booked.Secret, isOpening: true, Cancel));
         Assert.DoesNotContain(
             await practice.Get<LinksOfRace>().Run(practice.Practitioner, booked.RaceId, Cancel),
             l => l.Id == given.Link.Id
@@ -76,7 +76,7 @@ public class PhoneLinkTests(TestPractice practice) : IClassFixture<TestPractice>
     [InlineData("AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA")]
     [InlineData("../../../../../../../../../../../../../../../")]
     public async Task What_is_no_secret_opens_nothing(string secret) =>
-        Assert.Null(await practice.Get<OpenLink>().Run(secret, Cancel));
+        Assert.Null(await practice.Get<OpenLink>().Run(secret, isOpening: true, Cancel));
 
     [Fact]
     public async Task A_link_ends_two_weeks_after_the_start_of_its_race()
@@ -95,7 +95,9 @@ public class PhoneLinkTests(TestPractice practice) : IClassFixture<TestPractice>
         Assert.Null(booked.Link.Link.FirstUsedAt);
 
         await Task.WhenAll(
-            Enumerable.Range(0, 5).Select(_ => practice.Get<OpenLink>().Run(booked.Secret, Cancel))
+            Enumerable
+                .Range(0, 5)
+                .Select(_ => practice.Get<OpenLink>().Run(booked.Secret, isOpening: true, Cancel))
         );
 
         var link = Assert.Single(
@@ -144,7 +146,7 @@ public class PhoneLinkTests(TestPractice practice) : IClassFixture<TestPractice>
         Assert.Empty(await practice.Get<LinksOfRace>().Run(stranger, booked.RaceId, Cancel));
         Assert.Null(await practice.Get<GiveLink>().Run(stranger, booked.RaceId, Cancel));
         Assert.False(await practice.Get<RevokeLink>().Run(stranger, booked.Link.Link.Id, Cancel));
-        Assert.NotNull(await practice.Get<OpenLink>().Run(booked.Secret, Cancel));
+        Assert.NotNull(await practice.Get<OpenLink>().Run(booked.Secret, isOpening: true, Cancel));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.Net.Http.Headers;
 using Practice.Service.Portal;
@@ -32,32 +33,27 @@ internal static class PhoneEndpoints
         pages.Map("/{secret}/{below}/{**rest}", () => Closed());
     }
 
-    private static async Task<IResult> Home(
+    private static Task<IResult> Home(HttpRequest request, string secret, OpenLink open) =>
+        Page<HomePage>(request, secret, open);
+
+    private static Task<IResult> Plan(HttpRequest request, string secret, OpenLink open) =>
+        Page<PlanPage>(request, secret, open);
+
+    private static Task<IResult> Race(HttpRequest request, string secret, OpenLink open) =>
+        Page<RacePage>(request, secret, open);
+
+    private static async Task<IResult> Page<TPage>(
+        HttpRequest request,
         string secret,
-        OpenLink open,
-        CancellationToken cancel
-    ) =>
-        await open.Run(secret, cancel) is { } phone
-            ? Page<HomePage>(new { Phone = phone, Secret = secret })
+        OpenLink open
+    )
+        where TPage : IComponent =>
+        await open.Run(secret, IsOpening(request), request.HttpContext.RequestAborted) is { } phone
+            ? new RazorComponentResult<TPage>(new { Phone = phone, Secret = secret })
             : Closed();
 
-    private static async Task<IResult> Plan(
-        string secret,
-        OpenLink open,
-        CancellationToken cancel
-    ) =>
-        await open.Run(secret, cancel) is { } phone
-            ? Page<PlanPage>(new { Phone = phone, Secret = secret })
-            : Closed();
-
-    private static async Task<IResult> Race(
-        string secret,
-        OpenLink open,
-        CancellationToken cancel
-    ) =>
-        await open.Run(secret, cancel) is { } phone
-            ? Page<RacePage>(new { Phone = phone, Secret = secret })
-            : Closed();
+    /// <summary>Whether somebody looks at the page, and not the script that only keeps it for later.</summary>
+    private static bool IsOpening(HttpRequest request) => !request.Headers.ContainsKey("X-Keeping");
 
     private static async Task<IResult> Calendar(
         string secret,
@@ -78,13 +74,14 @@ internal static class PhoneEndpoints
             : Closed();
 
     private static async Task<IResult> OpenLog(
+        HttpRequest request,
         string secret,
         Guid id,
         bool? sent,
         OpenLink open,
         CancellationToken cancel
     ) =>
-        await open.Rehearsal(secret, id, cancel) is { } file
+        await open.Rehearsal(secret, id, IsOpening(request), cancel) is { } file
             ? Log(secret, file, FeedbackAnswers.Of(file), sent ?? false)
             : Closed();
 
@@ -97,7 +94,10 @@ internal static class PhoneEndpoints
         CancellationToken cancel
     )
     {
-        if (!request.HasFormContentType || await open.Rehearsal(secret, id, cancel) is not { } file)
+        if (
+            !request.HasFormContentType
+            || await open.Rehearsal(secret, id, isOpening: false, cancel) is not { } file
+        )
             return Closed();
         var form = await request.ReadFormAsync(cancel);
         var reply = new SendReply(request, secret, file);
@@ -122,7 +122,7 @@ internal static class PhoneEndpoints
         PageAnswers answers,
         bool wasSent
     ) =>
-        Page<LogPage>(
+        new(
             new
             {
                 File = file,
@@ -135,9 +135,6 @@ internal static class PhoneEndpoints
     /// <summary>The same for a link that never was, ran out or was taken back, and for every address below it.</summary>
     private static RazorComponentResult<ClosedPage> Closed() =>
         new() { StatusCode = StatusCodes.Status404NotFound };
-
-    private static RazorComponentResult<TPage> Page<TPage>(object parameters)
-        where TPage : Microsoft.AspNetCore.Components.IComponent => new(parameters);
 
     /// <summary>Served from here and not from its folder, since a worker rules over addresses beside and below its own.</summary>
     private static IResult Worker(IWebHostEnvironment host, HttpResponse response)

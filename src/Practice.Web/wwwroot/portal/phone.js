@@ -32,12 +32,14 @@ const words = {
 
 navigator.serviceWorker?.register("/p/worker.js", { scope: "/p/" }).catch(() => {});
 
-// what must open on the day without signal is fetched with the first page already, and kept by the worker
-async function keepLinked() {
-  for (const link of document.querySelectorAll("a[data-keep]")) await fetch(link.href).catch(() => {});
-}
-if (navigator.serviceWorker?.controller) keepLinked();
-else navigator.serviceWorker?.addEventListener("controllerchange", keepLinked, { once: true });
+const keeping = { "X-Keeping": "yes" }; // nobody looks: not counted as an opening
+
+// where a link begins its other pages are fetched too: they open without signal though nobody looked at them before
+for (const link of document.querySelectorAll("a[data-keep]"))
+  globalThis.caches
+    ?.open("phone-1")
+    .then((cache) => cache.add(new Request(link.href, { headers: keeping })))
+    .catch(() => {});
 
 // --- ticks on the plan -------------------------------------------------------------------------------------------
 
@@ -233,7 +235,7 @@ function settle(outcome, place) {
   if (outcome.sent) {
     kept.drop(place.replace(outbox, "draft."));
     say("sent");
-    fetch(location.pathname).catch(() => {}); // the kept page is the one from before
+    fetch(location.pathname, { headers: keeping }).catch(() => {}); // the kept page is the one from before
   } else if (outcome.refusals) {
     mark(outcome.refusals);
     say("refused");

@@ -44,8 +44,9 @@ async function keep(cache, request, response) {
   const address = new URL(request.url);
   const place = address.origin + address.pathname;
   if (response.ok && !response.redirected) await cache.put(place, response.clone());
-  // a closed link leaves nothing behind on the phone
-  if (response.status === 404) await cache.delete(place);
+  // a closed link leaves nothing behind on the phone: neither this page nor those below it
+  if (response.status === 404)
+    for (const kept of await cache.keys()) if (kept.url.startsWith(place)) await cache.delete(kept);
   return response;
 }
 
@@ -54,7 +55,7 @@ async function keepOpenPages() {
   const cache = await caches.open(store);
   for (const page of await self.clients.matchAll({ type: "window" })) {
     const { origin, pathname } = new URL(page.url);
-    const response = await fetch(origin + pathname).catch(() => null);
+    const response = await fetch(origin + pathname, { headers: { "X-Keeping": "yes" } }).catch(() => null);
     if (response) await keep(cache, new Request(origin + pathname), response);
   }
 }
