@@ -47,10 +47,18 @@ internal sealed class LogOfRehearsal(IPage page)
 
     /// <summary>Waits until the page can open without signal: its worker holds it.</summary>
     public async Task IsKept(string? address = null) =>
-        await page.WaitForFunctionAsync(
+        await page.EvaluateAsync(
             """
-            async address => navigator.serviceWorker.controller
-                && await caches.match(address ?? location.pathname) !== undefined
+            async address => {
+                const isKept = async () =>
+                    navigator.serviceWorker.controller
+                    && await caches.match(address ?? location.pathname) !== undefined;
+                for (let left = 300; left > 0; left--) {
+                    if (await isKept()) return;
+                    await new Promise(resolve => setTimeout(resolve, 100));
+                }
+                throw new Error("The page was not kept.");
+            }
             """,
             address
         );

@@ -32,14 +32,10 @@ const words = {
 
 navigator.serviceWorker?.register("/p/worker.js", { scope: "/p/" }).catch(() => {});
 
-const keeping = { "X-Keeping": "yes" }; // nobody looks: not counted as an opening
-
-// where a link begins its other pages are fetched too: they open without signal though nobody looked at them before
-for (const link of document.querySelectorAll("a[data-keep]"))
-  globalThis.caches
-    ?.open("phone-1")
-    .then((cache) => cache.add(new Request(link.href, { headers: keeping })))
-    .catch(() => {});
+// where a link begins its other pages are kept too: they open without signal though nobody looked at them before
+navigator.serviceWorker?.ready.then((worker) =>
+  worker.active.postMessage([...document.querySelectorAll("a[data-keep]")].map((link) => link.href)),
+);
 
 // --- ticks on the plan -------------------------------------------------------------------------------------------
 
@@ -235,7 +231,7 @@ function settle(outcome, place) {
   if (outcome.sent) {
     kept.drop(place.replace(outbox, "draft."));
     say("sent");
-    fetch(location.pathname, { headers: keeping }).catch(() => {}); // the kept page is the one from before
+    navigator.serviceWorker?.controller?.postMessage([location.origin + location.pathname]); // the kept page is the one from before
   } else if (outcome.refusals) {
     mark(outcome.refusals);
     say("refused");

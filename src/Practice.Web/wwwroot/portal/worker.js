@@ -52,10 +52,17 @@ async function keep(cache, request, response) {
 
 // the very first page was fetched before there was anybody to keep it
 async function keepOpenPages() {
+  const pages = await self.clients.matchAll({ type: "window" });
+  await keepAll(pages.map((page) => new URL(page.url)).map(({ origin, pathname }) => origin + pathname));
+}
+
+self.addEventListener("message", (event) => event.waitUntil(keepAll(event.data)));
+
+async function keepAll(addresses) {
   const cache = await caches.open(store);
-  for (const page of await self.clients.matchAll({ type: "window" })) {
-    const { origin, pathname } = new URL(page.url);
-    const response = await fetch(origin + pathname, { headers: { "X-Keeping": "yes" } }).catch(() => null);
-    if (response) await keep(cache, new Request(origin + pathname), response);
+  for (const address of addresses) {
+    // nobody looks: not counted as an opening
+    const response = await fetch(address, { headers: { "X-Keeping": "yes" } }).catch(() => null);
+    if (response) await keep(cache, new Request(address), response);
   }
 }
