@@ -30,10 +30,9 @@ public sealed class RaceDayTests(AppFixture app)
         await using var phone = await app.Stranger(Look.Phone);
         var page = phone.Page;
         await page.GotoAsync(address);
-        await page.WaitForFunctionAsync(
-            "async path => !!(await caches.match(path))",
-            new Uri(address).AbsolutePath + "/race"
-        );
+        var kept = new Uri(address).AbsolutePath + "/race";
+        while (!await page.EvaluateAsync<bool>("async path => !!(await caches.match(path))", kept))
+            await Task.Delay(250, TestContext.Current.CancellationToken);
         await page.Context.SetOfflineAsync(true);
         await page.GetByRole(AriaRole.Link, new() { Name = "Race card" }).TapAsync();
 
