@@ -46,6 +46,29 @@ public sealed record Physique
 
     /// <summary>Usual weekly running distance, km, 0 to 300.</summary>
     public decimal? WeeklyKm { get; init; }
+
+    /// <summary>Asks whether every figure can be one of a body.</summary>
+    /// <exception cref="ArgumentException">One cannot; the message says which.</exception>
+    public void Check()
+    {
+        Within(HeightCm, 100, 230, "Height: 100 to 230 cm.");
+        Within(BodyFatPercent, 3, 60, "Body fat: 3 to 60 %.");
+        Within(Vo2Max, 20, 90, "Oxygen uptake: 20 to 90 mL/kg/min.");
+        Within(WeeklyKm, 0, 300, "Weekly distance: 0 to 300 km.");
+        Within(RecentResult?.DistanceKm, 1, 250, "The recent race: 1 to 250 km.");
+        Within(
+            (decimal?)RecentResult?.Time.TotalHours,
+            0.01m,
+            240,
+            "The recent race: a time of less than ten days."
+        );
+    }
+
+    private static void Within(decimal? value, decimal least, decimal most, string message)
+    {
+        if (value < least || value > most)
+            throw new ArgumentException(message);
+    }
 }
 
 /// <summary>The athlete in care.</summary>
@@ -133,7 +156,7 @@ public sealed class Client
             BodyMassLog = [mass],
         };
         client.Identify(givenName, familyName, birthDate, null);
-        client.Physique = physique;
+        client.Measure(physique);
         return client;
     }
 
@@ -150,7 +173,13 @@ public sealed class Client
     }
 
     /// <summary>Records body and training.</summary>
-    public void Measure(Physique physique) => Physique = physique;
+    /// <exception cref="ArgumentException">A figure cannot be one of a body.</exception>
+    public void Measure(Physique physique)
+    {
+        ArgumentNullException.ThrowIfNull(physique);
+        physique.Check();
+        Physique = physique;
+    }
 
     /// <summary>Records a weighing; a second one of the same day replaces the first.</summary>
     public void Weigh(BodyMassEntry entry) =>
@@ -171,7 +200,17 @@ public sealed class Client
     public void ForgetSweatTest(LocalDate on) => SweatLog = [.. SweatLog.Where(t => t.On != on)];
 
     /// <summary>Records what must not be eaten.</summary>
-    public void Restrict(Diet diet) => Diet = diet;
+    /// <exception cref="ArgumentException">The allergy in words cannot be kept.</exception>
+    public void Restrict(Diet diet)
+    {
+        ArgumentNullException.ThrowIfNull(diet);
+        Diet = diet.OtherAllergy is { } words
+            ? diet with
+            {
+                OtherAllergy = TypedText.Checked(words, 500, "The other allergy", ofLines: true),
+            }
+            : diet;
+    }
 
     /// <summary>Records what is liked.</summary>
     public void Prefer(Tastes tastes) => Tastes = tastes;

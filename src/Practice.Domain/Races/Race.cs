@@ -97,11 +97,13 @@ public sealed class Race
             );
         var name = TypedText.Checked(details.Name, 200, "The race's name");
         var place = TypedText.Checked(details.Place, 200, "The place");
+        if (details.Start.Year is < 1900 or > 2200)
+            throw new ArgumentException("The start: a day from 1900 to 2200.", nameof(details));
         if (details.DistanceKm is < 1 or > 500)
             throw new ArgumentException("A race is 1 to 500 km long.", nameof(details));
         if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(details.ZoneId) is null)
             throw new ArgumentException(
-                $"'{details.ZoneId}' is not a known time zone.",
+                "The time zone is not known: choose one like Europe/London.",
                 nameof(details)
             );
         (Name, Place, Discipline) = (name, place, details.Discipline);

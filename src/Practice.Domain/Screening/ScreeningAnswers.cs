@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Practice.Domain.Quantities;
 
 namespace Practice.Domain.Screening;
 
@@ -17,6 +18,18 @@ public sealed record ScreeningAnswers
     /// </summary>
     public ImmutableDictionary<string, ImmutableArray<string>> Given { get; init; } =
         ImmutableDictionary<string, ImmutableArray<string>>.Empty;
+
+    /// <summary>Asks whether every word of the answers can be kept.</summary>
+    /// <exception cref="ArgumentException">One cannot; the message says why.</exception>
+    public void Check()
+    {
+        foreach (var (key, words) in Given)
+        {
+            TypedText.Checked(key, 100, "A question");
+            foreach (var word in words)
+                TypedText.Checked(word, 2000, "An answer", ofLines: true);
+        }
+    }
 
     /// <summary>The choices made; empty while the question is open or when it is answered in words.</summary>
     public ImmutableArray<Choice> Chosen(Question question)

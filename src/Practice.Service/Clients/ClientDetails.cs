@@ -32,8 +32,15 @@ public sealed record ClientDetails
             Notes = client.Notes,
         };
 
-    internal void ApplyTo(Client client)
+    /// <param name="client">Whom they are of.</param>
+    /// <param name="today">The present day.</param>
+    /// <exception cref="ArgumentException">Something cannot be kept; the message says what.</exception>
+    internal void ApplyTo(Client client, LocalDate today)
     {
+        if (BirthDate > today)
+            throw new ArgumentException("The day of birth: it lies ahead.");
+        if (BirthDate < today.PlusYears(-120))
+            throw new ArgumentException("The day of birth: more than 120 years ago.");
         client.Identify(GivenName, FamilyName, BirthDate, Email);
         client.Measure(Physique);
         client.Restrict(Diet);

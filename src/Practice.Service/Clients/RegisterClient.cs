@@ -23,7 +23,7 @@ public sealed class RegisterClient(ClientStore clients, PracticeCalendar calenda
             details.Physique,
             mass
         );
-        details.ApplyTo(client);
+        details.ApplyTo(client, calendar.Today);
         // whoever takes a client into care has her in the caseload; an assistant has none
         if (desk.MayDecide)
             client.Assign(desk.AccountId);

@@ -21,7 +21,7 @@ public sealed class ReviseClient(ClientStore clients, PracticeCalendar calendar)
     )
     {
         var before = HealthFacts.Of(ClientDetails.Of(client.Value));
-        details.ApplyTo(client.Value);
+        details.ApplyTo(client.Value, calendar.Today);
         var note = desk.Note("client-revised", client.Value.Id, calendar.Now)
             .With(client.Value.Id, before, HealthFacts.Of(details));
         return clients.Save(client, note, cancel);

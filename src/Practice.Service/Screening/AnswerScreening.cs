@@ -17,6 +17,8 @@ public sealed class AnswerScreening(ScreeningStore screenings, PracticeCalendar 
         CancellationToken cancel
     )
     {
+        ArgumentNullException.ThrowIfNull(answers);
+        answers.Check();
         var note = desk.Note("screening-answered", clientId, calendar.Now);
         if (await screenings.Of(desk.PracticeId, clientId, cancel) is { } onFile)
         {
