@@ -12,9 +12,10 @@ public sealed class RaceForm : IValidatableObject
 {
     private const string Missing = "This is needed.";
 
-    [Required(ErrorMessage = Missing), StringLength(200)]
+    [Required(ErrorMessage = Missing), Typed(200)]
     public string? Name { get; set; }
 
+    [Typed(200)]
     public string? Place { get; set; }
 
     public Discipline Discipline { get; set; }
@@ -48,6 +49,8 @@ public sealed class RaceForm : IValidatableObject
                 "No such time zone. Type it like Europe/London.",
                 [nameof(ZoneId)]
             );
+        if (Day is { Year: < 1900 or > 2200 })
+            yield return new ValidationResult("A day from 1900 to 2200.", [nameof(Day)]);
         if (TemperatureC is null != HumidityPercent is null)
             yield return new ValidationResult(
                 "Weather needs temperature and humidity.",

@@ -3,6 +3,8 @@ using NodaTime;
 using Practice.Domain.Clients;
 using Practice.Domain.Foods;
 using Practice.Service.Clients;
+using Practice.Service.Desks;
+using Practice.Web.Parts;
 
 namespace Practice.Web.Features.Clients.Details;
 
@@ -11,13 +13,14 @@ public class ClientForm : IValidatableObject
 {
     private const string Missing = "This is needed.";
 
-    [Required(ErrorMessage = Missing), StringLength(100)]
+    [Required(ErrorMessage = Missing), Typed(100)]
     public string? GivenName { get; set; }
 
-    [Required(ErrorMessage = Missing), StringLength(100)]
+    [Required(ErrorMessage = Missing), Typed(100)]
     public string? FamilyName { get; set; }
 
     [EmailAddress(ErrorMessage = "That is not an e-mail address.")]
+    [Typed(254)]
     public string? Email { get; set; }
 
     [Required(ErrorMessage = Missing)]
@@ -49,17 +52,34 @@ public class ClientForm : IValidatableObject
 
     public DietPattern Pattern { get; set; }
     public HashSet<Allergen> Allergies { get; } = [];
+
+    [Typed(500, OfLines = true)]
     public string? OtherAllergy { get; set; }
+
     public HashSet<FoodTraits> Refused { get; } = [];
     public HashSet<KitchenLimit> Kitchen { get; } = [];
     public Tastes Tastes { get; set; } = Tastes.Unknown;
     public HouseholdUnits Units { get; set; }
 
-    [StringLength(10_000, ErrorMessage = "At most 10 000 characters.")]
+    [Typed(10_000, OfLines = true)]
     public string? Notes { get; set; }
 
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
     {
+        if (
+            BirthDate is { } born
+            && validationContext.GetService(typeof(PracticeCalendar)) is PracticeCalendar calendar
+        )
+        {
+            var today = calendar.Today;
+            if (LocalDate.FromDateOnly(born) > today)
+                yield return new ValidationResult("That day lies ahead.", [nameof(BirthDate)]);
+            else if (LocalDate.FromDateOnly(born) < today.PlusYears(-120))
+                yield return new ValidationResult(
+                    "That is more than 120 years ago.",
+                    [nameof(BirthDate)]
+                );
+        }
         if (ResultKm is null != string.IsNullOrWhiteSpace(ResultTime))
             yield return new ValidationResult(
                 "A recent race needs both distance and time.",
