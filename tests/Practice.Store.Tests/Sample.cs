@@ -166,6 +166,7 @@ internal static class Sample
             NumberFree = true,
             Why = "To start with full stores.",
             Note = "Keep it simple.",
+            Course = SampleCourse.Of(Target),
             Week = SampleWeek.Around(
                 Day(new LocalDate(2026, 10, 11), 1),
                 Day(new LocalDate(2026, 10, 11), 2)

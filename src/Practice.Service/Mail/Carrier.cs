@@ -29,7 +29,10 @@ public sealed class Carrier(LetterSeal seal, PracticeSettings settings)
         if (settings.MailFolder is not { } folder)
             return SendResult.NoServer;
         Directory.CreateDirectory(folder);
-        await message.WriteToAsync(Path.Combine(folder, $"{letter.Id}.eml"), cancel);
+        var file = Path.Combine(folder, $"{letter.Id}.eml");
+        // under its own name only when it is whole: somebody may be reading the folder
+        await message.WriteToAsync(file + ".part", cancel);
+        File.Move(file + ".part", file, overwrite: true);
         return SendResult.Sent;
     }
 

@@ -23,7 +23,8 @@ public class StoredJsonTests
     [Fact]
     public void What_can_be_worked_out_is_not_stored()
     {
-        var json = StoredJson.Write(Sample.Plan());
+        // the hours of a course keep their totals: they were counted when it was planned
+        var json = StoredJson.Write(Sample.Plan() with { Course = null });
         Assert.DoesNotContain("totals", json, StringComparison.Ordinal);
         Assert.DoesNotContain("\"grams\":105", json, StringComparison.Ordinal);
     }

@@ -8,6 +8,8 @@ using Practice.Service.Desks;
 using Practice.Service.Plans;
 using Practice.Service.Portal;
 using Practice.Service.Practices;
+using Practice.Service.Practices.Brand;
+using Practice.Service.Privacy;
 using Practice.Service.Team;
 using Practice.TestSupport;
 
@@ -33,16 +35,24 @@ public sealed class PermissionsTests(TestPractice practice) : IClassFixture<Test
         typeof(OpenLink),
         typeof(SubmitFeedback),
         typeof(FollowCalendar),
+        // the nightly round acts for nobody
+        typeof(Retention),
     ];
 
     /// <summary>Work on what it is handed; nothing of a practice is read or written.</summary>
-    private static readonly Type[] Tools = [typeof(Stove), typeof(ReadCourseFile)];
+    private static readonly Type[] Tools =
+    [
+        typeof(Stove),
+        typeof(ReadCourseFile),
+        typeof(PreviewPaper),
+    ];
 
     private static readonly string[] Deciders =
     [
         "AssignClient.Run",
         "ClearHold.Run",
         "DecideRehearsal.Run",
+        "ExportClient.Run",
         "HandOverCaseload.Run",
         "IssuePlan.Run",
         "WithdrawPlan.Run",
@@ -51,11 +61,17 @@ public sealed class PermissionsTests(TestPractice practice) : IClassFixture<Test
     private static readonly string[] Owners =
     [
         "ChangeRole.Run",
+        "EraseClient.Keep",
+        "EraseClient.Release",
+        "EraseClient.Run",
         "InviteMember.Run",
         "LetIn.Run",
         "OpenMail.Run",
         "ReadAudit.Export",
         "ReadAudit.Run",
+        "SetBrand.Open",
+        "SetBrand.Run",
+        "SetDefaults.Run",
         "SetMailServer.Run",
         "TryMailServer.Run",
         "WithdrawInvitation.Run",
