@@ -11,6 +11,9 @@ internal static class GutRelief
 {
     private const decimal StrictFibreG = 10;
 
+    /// <summary>Below it a rehearsal passes, and nothing is said to have been in trouble.</summary>
+    private const int TroubleFrom = 3;
+
     public static IEnumerable<Proposal> For(ProposalCase rehearsed)
     {
         var scores = rehearsed.Latest.Symptoms.Worst;
@@ -33,7 +36,7 @@ internal static class GutRelief
             new LowerFibre(StrictFibreG / ceiling.Value),
             rehearsed.Again,
             $"Fibre down to {Rounding.Shown(StrictFibreG, 0)} g a day",
-            rehearsed.Latest.Symptoms.Worst.Lower > 0
+            rehearsed.Latest.Symptoms.Worst.Lower >= TroubleFrom
                 ? LowerTrouble
                 : "Less fibre keeps the gut quieter.",
             [Sources.LowFibre, Sources.Foo2022, Sources.ProposalSteps]

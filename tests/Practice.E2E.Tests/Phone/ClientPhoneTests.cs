@@ -26,6 +26,7 @@ public sealed class ClientPhoneTests(AppFixture app)
         var log = new LogOfRehearsal(page);
         await page.GotoAsync(client.Home);
         await page.GetByRole(AriaRole.Link, new() { Name = "Log this rehearsal" }).TapAsync();
+        await page.WaitForURLAsync("**/rehearsals/*");
         await log.IsKept();
 
         await page.Context.SetOfflineAsync(true);
