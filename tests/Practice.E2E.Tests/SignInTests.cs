@@ -49,6 +49,7 @@ public sealed class SignInTests(AppFixture app)
     {
         await page.GetByLabel("E-mail address").FillAsync(DemoAccount.Default.Email);
         await page.GetByLabel("Password").FillAsync(password);
-        await page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Sign in", Exact = true })
+            .ClickAsync();
     }
 }
