@@ -45,15 +45,15 @@ internal static class Letterhead
         var life = options.IssuedOn is { } day
             ? $"Version {options.Version}, issued {reader.Dates.Date(day)}{by}"
             : $"Draft of version {options.Version}: not issued, not to be followed";
-        return
-        [
-            $"{life} · prepared for {plan.Header.ClientName}",
-            string.Join(
-                " · ",
-                new[] { practice.Name, practice.RegistrationLine, practice.Footer }.Where(t =>
-                    t.Length > 0
-                )
-            ),
-        ];
+        return [$"{life} · prepared for {plan.Header.ClientName}", Contact(practice)];
     }
+
+    /// <summary>Whose paper it is: name, registration and contact in one line.</summary>
+    public static string Contact(PracticeProfile practice) =>
+        string.Join(
+            " · ",
+            new[] { practice.Name, practice.RegistrationLine, practice.Footer }.Where(t =>
+                t.Length > 0
+            )
+        );
 }

@@ -81,16 +81,7 @@ public static class RehearsalSheet
             Practice = practice,
             Paper = options.Paper ?? practice.Paper,
             RunningHead = $"{client} · {kind}, run on {reader.Dates.Day(rehearsal.RunOn)}",
-            Foot =
-            [
-                $"{kind} prepared for {client}",
-                string.Join(
-                    " · ",
-                    new[] { practice.Name, practice.RegistrationLine, practice.Footer }.Where(t =>
-                        t.Length > 0
-                    )
-                ),
-            ],
+            Foot = [$"{kind} prepared for {client}", Letterhead.Contact(practice)],
             Blocks =
             [
                 new Cover(

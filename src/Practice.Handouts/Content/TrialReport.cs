@@ -64,12 +64,7 @@ public static class TrialReport
             Foot =
             [
                 $"Trial report of {Dates.Date(trial.Today)} · for the practice's file",
-                string.Join(
-                    " · ",
-                    new[] { practice.Name, practice.RegistrationLine, practice.Footer }.Where(t =>
-                        t.Length > 0
-                    )
-                ),
+                Letterhead.Contact(practice),
             ],
             Blocks =
             [

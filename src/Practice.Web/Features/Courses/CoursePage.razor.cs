@@ -188,7 +188,7 @@ public sealed partial class CoursePage
     private async Task Put()
     {
         (refusal, said) = (null, null);
-        await keeper!.Save();
+        await keeper!.Saving.Now();
         switch (await Handover.Put.Run(Desk, Id, Leaving))
         {
             case PutIn put:

@@ -15,15 +15,8 @@ namespace Practice.Web.Features.Plans;
 /// <summary>The workbench: what is on the plates, what it is held against, and every way to change it.</summary>
 public sealed partial class PlanPage
 {
-    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(700);
-
-    private PlanFile? file;
-    private PlanHistory history = null!;
+    private DraftKeeper? keeper;
     private bool isMissing;
-    private SaveStanding saving;
-    private LocalTime? savedAt;
-    private CancellationTokenSource? pause;
-    private OnFile<PlanVersion>? theirs;
     private MenuProgress? building;
     private CancellationTokenSource? build;
     private bool isWorking;
@@ -70,30 +63,31 @@ public sealed partial class PlanPage
         Withdraw,
     }
 
-    private RaceWeekPlan Plan => history.Present;
+    private RaceWeekPlan Plan => keeper!.Plan;
 
     /// <summary>What stands on the bench: while a menu is being improved, the best so far.</summary>
     private RaceWeekPlan Shown => building?.Days is { } better ? Plan with { Days = better } : Plan;
 
-    private bool IsDraft => file!.Version.Value.Status == PlanStatus.Draft;
+    private bool IsDraft => keeper!.IsDraft;
+
+    private PlanFile File => keeper!.File;
 
     private bool IsBusy => isWorking || building is not null;
 
-    private string ScreeningAddress => $"/clients/{file!.Client.Id}/screening";
+    private string ScreeningAddress => $"/clients/{File.Client.Id}/screening";
 
     /// <summary>Only another version is opened anew: what was undone and done here must outlive a change of address.</summary>
     protected override Task OnParametersSetAsync() =>
-        file?.Version.Value.Id == Id ? Task.CompletedTask : Open();
+        keeper?.File.Version.Value.Id == Id ? Task.CompletedTask : Open();
 
     private async Task Open()
     {
-        file = await OpenPlan.Run(Desk, Id, Leaving);
+        var file = await OpenPlan.Run(Desk, Id, Leaving);
         isMissing = file is null;
-        if (file is null)
+        keeper = file is null ? null : new DraftKeeper(SaveDraft, Calendar, Desk, file);
+        if (keeper is null)
             return;
-        history = PlanHistory.Of(file.Version.Value.Plan);
-        (saving, savedAt) = (SaveStanding.Saved, null);
-        (refusal, theirs, changes, conflicts, explained) = (null, null, null, [], false);
+        (refusal, changes, conflicts, explained) = (null, null, [], false);
         Check();
         if (!Improve || !IsDraft)
             return;
@@ -105,70 +99,24 @@ public sealed partial class PlanPage
     private Task Edit(Func<RaceWeekPlan, RaceWeekPlan> edit)
     {
         changes = null;
-        return Go(history.Then(edit(Plan)));
+        return Go(keeper!.History.Then(edit(Plan)));
     }
 
-    private async Task Go(PlanHistory next)
+    private Task Go(PlanHistory next)
     {
-        history = next;
+        var saved = keeper!.Go(next, Leaving);
         (conflicts, explained, refusal) = ([], false, null);
         Check();
-        await SaveSoon();
+        return saved;
     }
 
-    private void Check() => shortfalls = Kitchen.Check(file!, Plan);
+    private void Check() => shortfalls = Kitchen.Check(File, Plan);
 
-    /// <summary>Saves when the hand has rested for a moment: one save for a run of clicks.</summary>
-    private async Task SaveSoon()
+    private async Task TakeTheirs()
     {
-        saving = SaveStanding.Saving;
-        if (pause is not null)
-            await pause.CancelAsync();
-        pause = CancellationTokenSource.CreateLinkedTokenSource(Leaving);
-        var mine = pause;
-        try
-        {
-            await Task.Delay(Pause, mine.Token);
-        }
-        catch (OperationCanceledException) when (!Leaving.IsCancellationRequested)
-        {
-            return;
-        }
-        catch (OperationCanceledException)
-        {
-            // left within the moment: what was done must not be lost
-        }
-        await Save();
-    }
-
-    private async Task Save()
-    {
-        saving = SaveStanding.Saving;
-        try
-        {
-            switch (await SaveDraft.Run(Desk, file!.Version, Plan, CancellationToken.None))
-            {
-                case Saved<PlanVersion> { Now: var now }:
-                    file = file with { Version = now };
-                    (saving, savedAt) = (SaveStanding.Saved, Calendar.TimeNow);
-                    break;
-                case Conflict<PlanVersion> { Theirs: var there }:
-                    (saving, theirs) = (SaveStanding.NotSaved, there);
-                    break;
-            }
-        }
-        catch (Exception e) when (e is System.Data.Common.DbException or TimeoutException)
-        {
-            saving = SaveStanding.NotSaved;
-        }
-    }
-
-    private Task TakeTheirs()
-    {
-        file = file! with { Version = theirs! };
-        var their = theirs!.Value.Plan;
-        theirs = null;
-        return Go(history.Then(their));
+        var saved = keeper!.TakeTheirs(Leaving);
+        Check();
+        await saved;
     }
 
     private async Task Rebalance(LocalDate day)
@@ -176,11 +124,11 @@ public sealed partial class PlanPage
         isWorking = true;
         try
         {
-            var done = await Kitchen.Rebalance(file!, Plan, day, Leaving);
+            var done = await Kitchen.Rebalance(File, Plan, day, Leaving);
             if (Leaving.IsCancellationRequested)
                 return;
             isWorking = false;
-            await Go(history.Then(Plan.With(done.Day)));
+            await Go(keeper!.History.Then(Plan.With(done.Day)));
             changes = done.Changes;
         }
         finally
@@ -204,7 +152,7 @@ public sealed partial class PlanPage
             };
             _ = InvokeAsync(StateHasChanged);
         });
-        var menu = await Kitchen.Build(file!, Plan, progress, build.Token);
+        var menu = await Kitchen.Build(File, Plan, progress, build.Token);
         building = null;
         if (Leaving.IsCancellationRequested)
             return;
@@ -218,7 +166,7 @@ public sealed partial class PlanPage
         (isWorking, isExplaining) = (true, true);
         try
         {
-            conflicts = await Kitchen.Explain(file!, Plan, Leaving);
+            conflicts = await Kitchen.Explain(File, Plan, Leaving);
             explained = true;
         }
         finally
@@ -236,13 +184,13 @@ public sealed partial class PlanPage
     private async Task OpenSwaps(PortionRef portion)
     {
         choice = FoodQuestion.Swap(Plan, portion);
-        choice = choice.With(await Kitchen.Swaps(file!, Plan, portion));
+        choice = choice.With(await Kitchen.Swaps(File, Plan, portion));
     }
 
     private async Task OpenAdditions((LocalDate Date, OccasionKind Kind) at)
     {
-        choice = FoodQuestion.Add(at.Date, at.Kind, file!.Foods);
-        choice = choice.With(await Kitchen.Additions(file, Plan, at.Date, at.Kind));
+        choice = FoodQuestion.Add(at.Date, at.Kind, File.Foods);
+        choice = choice.With(await Kitchen.Additions(File, Plan, at.Date, at.Kind));
     }
 
     private Task Choose(Portion portion)
@@ -258,15 +206,13 @@ public sealed partial class PlanPage
 
     private async Task Issue()
     {
-        if (pause is not null)
-            await pause.CancelAsync();
-        await Save();
-        if (saving != SaveStanding.Saved)
+        await keeper!.Saving.Now();
+        if (keeper.Saving.Standing != SaveStanding.Saved)
             return;
         isWorking = true;
         try
         {
-            refusal = IssueWords.Of(await Life.Issue.Run(Desk, file!.Version, Leaving));
+            refusal = IssueWords.Of(await Life.Issue.Run(Desk, File.Version, Leaving));
             if (refusal is null)
                 await Open();
         }

@@ -6,6 +6,7 @@ using Practice.Domain.Plans.Weeks;
 using Practice.Service.Desks;
 using Practice.Service.Plans;
 using Practice.Service.Weeks;
+using Practice.Web.Features.Plans;
 using Practice.Web.Features.Plans.Workbench;
 
 namespace Practice.Web.Features.Weeks;
@@ -89,7 +90,7 @@ public sealed partial class WeekPage
     }
 
     private Task LayOut() =>
-        Work(async () => keeper!.Take(await LayOutWeek.Run(Desk, keeper.File, Plan, Leaving)));
+        Work(() => keeper!.Run(_ => LayOutWeek.Run(Desk, keeper.File, Plan, Leaving)));
 
     private Task Rebalance(RaceDayPart part) =>
         Work(async () =>
