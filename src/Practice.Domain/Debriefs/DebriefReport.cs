@@ -63,8 +63,8 @@ public sealed record DebriefReport
     /// <summary>Carbohydrate taken on the course, g/h, 0 to 150; null when nobody counted.</summary>
     public decimal? TakenGPerHour { get; init; }
 
-    /// <summary>Worst gut symptom in the race, 0 to 10.</summary>
-    public int WorstGut { get; init; }
+    /// <summary>Worst gut symptom in the race, 0 to 10; null when nobody asked.</summary>
+    public int? WorstGut { get; init; }
 
     /// <summary>Symptoms in words.</summary>
     public string Symptoms { get; init; } = "";

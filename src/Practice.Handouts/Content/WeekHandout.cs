@@ -39,7 +39,7 @@ public static class WeekHandout
                 .. RaceDayMeals.Morning(safe, week, reader),
                 .. CourseSchedule.Blocks(safe, reader),
                 .. RaceDayMeals.Recovery(safe, week, reader),
-                .. Shopping(safe, reader),
+                .. Flowing(Shopping(safe, reader)),
                 .. PackingPart.Blocks(Packing.Of(safe)),
             ]
         );
@@ -88,13 +88,12 @@ public static class WeekHandout
             practice,
             options,
             reader,
-            [
-                CoverPart.Band(title.ToLowerInvariant(), plan, options, reader),
-                .. blocks.Select(b =>
-                    b is Heading { NewPage: true } h ? h with { NewPage = false } : b
-                ),
-            ]
+            [CoverPart.Band(title.ToLowerInvariant(), plan, options, reader), .. Flowing(blocks)]
         );
+
+    /// <summary>The same, going on where the page is.</summary>
+    private static IEnumerable<Block> Flowing(IEnumerable<Block> blocks) =>
+        blocks.Select(b => b is Heading { NewPage: true } h ? h with { NewPage = false } : b);
 
     private static IEnumerable<Block> Shopping(RaceWeekPlan plan, Reader reader) =>
         ShoppingPart.Blocks(ShoppingList.ForWeek(plan), [.. plan.EveryDay], reader);

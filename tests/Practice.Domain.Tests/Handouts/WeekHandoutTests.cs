@@ -1,5 +1,7 @@
 using Practice.Domain.Screening;
+using Practice.Handouts;
 using Practice.Handouts.Blocks;
+using Practice.Handouts.Content;
 
 namespace Practice.Domain.Tests.Handouts;
 
@@ -62,6 +64,21 @@ public sealed class WeekHandoutTests
                 );
             }
         );
+    }
+
+    [Fact]
+    public void Cautions_that_do_not_fit_behind_a_card_go_on_inside_the_same_sheet()
+    {
+        var sample = SamplePapers.All["full"];
+        var plan = SampleWeekPapers.Plan(sample);
+        var more = Enumerable
+            .Range(1, 12)
+            .Select(n => plan.Cautions[0] with { Text = $"Caution {n}: {plan.Cautions[0].Text}" });
+        var card = HandoutPdf.Render(
+            RaceCard.Build(plan with { Cautions = [.. more] }, sample.Practice, sample.Options)
+        );
+        var page = Assert.Single(PdfText.Pages(card));
+        Assert.Contains("Caution 12", page, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -46,6 +46,7 @@ public class ClientPagesTests(TestPractice practice)
     public async Task A_form_that_cannot_be_read_says_so_beside_the_field_and_keeps_what_was_typed()
     {
         var page = Open<NewClientPage>();
+        page.WaitForElement("form");
         page.Find("#given").Change("Ada");
         page.Find("#height").Change("17");
         page.Find("#result-time").Change("half past one");
@@ -64,6 +65,7 @@ public class ClientPagesTests(TestPractice practice)
     public async Task A_new_client_is_on_file_with_allergies_and_goes_on_to_screening()
     {
         var page = Open<NewClientPage>();
+        page.WaitForElement("form");
         page.Find("#given").Change("Zoë");
         page.Find("#family").Change("Quint");
         page.Find("#born").Change("1991-02-03");

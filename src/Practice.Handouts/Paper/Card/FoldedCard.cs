@@ -6,7 +6,7 @@ namespace Practice.Handouts.Paper.Card;
 
 /// <summary>
 /// Draws a card on a sheet that is folded twice: the front in the lower right quarter, the back in the lower left, and
-/// what the front has no room for in the upper quarters, which lie inside. The type is the largest that fits.
+/// what they have no room for in the upper quarters, which lie inside. The type is the largest that fits.
 /// </summary>
 internal static class FoldedCard
 {
@@ -25,6 +25,7 @@ internal static class FoldedCard
             ?? Panels(front, doc, canvas, sheet, Factors[^1]);
         var backs =
             Largest(back, doc, canvas, sheet, mostPanels: 1)
+            ?? Largest(back, doc, canvas, sheet, mostPanels: Math.Max(1, 4 - fronts.Count))
             ?? Panels(back, doc, canvas, sheet, Factors[^1]);
         Draw(doc, canvas, sheet, fronts, backs);
     }
@@ -119,19 +120,22 @@ internal static class FoldedCard
     )
     {
         var theme = Theme.Of(doc.Practice.Accent);
-        // reading order: the front with what goes on inside, then the back
-        var places = new Queue<List<Placed>>(fronts);
-        for (var page = 0; places.Count > 0 || page < backs.Count; page++)
+        // reading order: the front with what goes on inside, then the back with what goes on beside it
+        var (front, back) = (new Queue<List<Placed>>(fronts), new Queue<List<Placed>>(backs));
+        while (front.Count + back.Count > 0)
         {
             canvas.BeginPage(sheet.Width, sheet.Height);
-            foreach (
-                var quarter in (Quarter[])
-                    [Quarter.LowerRight, Quarter.UpperLeft, Quarter.UpperRight]
-            )
-                if (places.TryDequeue(out var panel))
-                    DrawPanel(panel, quarter);
-            if (page < backs.Count)
-                DrawPanel(backs[page], Quarter.LowerLeft);
+            var free = new Queue<Quarter>([
+                Quarter.LowerRight,
+                Quarter.UpperLeft,
+                Quarter.UpperRight,
+            ]);
+            while (free.Count > 0 && front.TryDequeue(out var panel))
+                DrawPanel(panel, free.Dequeue());
+            if (back.TryDequeue(out var behind))
+                DrawPanel(behind, Quarter.LowerLeft);
+            while (free.Count > 0 && back.TryDequeue(out var inside))
+                DrawPanel(inside, free.Dequeue());
             Furniture(doc, canvas, sheet, theme);
         }
 

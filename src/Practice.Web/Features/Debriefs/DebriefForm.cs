@@ -22,7 +22,7 @@ internal sealed class DebriefForm : IValidatableObject
     public decimal? TakenGPerHour { get; set; }
 
     [Range(0, 10, ErrorMessage = "0 to 10.")]
-    public int WorstGut { get; set; }
+    public int? WorstGut { get; set; }
 
     [StringLength(2000)]
     public string? Symptoms { get; set; }
@@ -52,7 +52,7 @@ internal sealed class DebriefForm : IValidatableObject
             LoadingEaten = report?.LoadingEaten ?? TakenShare.AsPlanned,
             CourseTaken = report?.CourseTaken ?? TakenShare.AsPlanned,
             TakenGPerHour = report?.TakenGPerHour,
-            WorstGut = report?.WorstGut ?? 0,
+            WorstGut = report?.WorstGut,
             Symptoms = report?.Symptoms,
             Wall = report?.Wall ?? WallFelt.No,
             WallKm = report?.WallKm,

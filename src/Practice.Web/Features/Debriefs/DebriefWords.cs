@@ -42,6 +42,7 @@ internal static class DebriefWords
             _ => "",
         };
         var at = report.WallKm is { } km ? $" at {Say.Distance(km)}" : "";
-        return $"{result}{wall}{at}, worst gut symptom {report.WorstGut} of 10";
+        var gut = report.WorstGut is { } score ? $", worst gut symptom {score} of 10" : "";
+        return $"{result}{wall}{at}{gut}";
     }
 }
