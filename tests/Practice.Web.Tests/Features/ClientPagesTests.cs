@@ -28,14 +28,14 @@ public class ClientPagesTests(TestPractice practice)
         var page = Open<ClientsPage>();
         page.WaitForElement("li strong");
 
-        page.Find("input[type=search]").Input("nobody of that name");
+        await page.Find("input[type=search]").InputAsync("nobody of that name");
         Assert.EndsWith("?q=nobody%20of%20that%20name", Navigation.Uri, StringComparison.Ordinal);
         page.Render();
         page.WaitForAssertion(() =>
             Assert.Contains("Nobody matches", page.Markup, StringComparison.Ordinal)
         );
 
-        page.Find("input[type=search]").Input("exam");
+        await page.Find("input[type=search]").InputAsync("exam");
         page.Render();
         page.WaitForAssertion(() =>
             Assert.Equal("Ines Example", page.Find("li strong").TextContent)
@@ -47,9 +47,9 @@ public class ClientPagesTests(TestPractice practice)
     {
         var page = Open<NewClientPage>();
         page.WaitForElement("form");
-        page.Find("#given").Change("Ada");
-        page.Find("#height").Change("17");
-        page.Find("#result-time").Change("half past one");
+        await page.Find("#given").ChangeAsync("Ada");
+        await page.Find("#height").ChangeAsync("17");
+        await page.Find("#result-time").ChangeAsync("half past one");
         await page.Find("form").SubmitAsync();
 
         Assert.Equal("Ada", page.Find("#given").GetAttribute("value"));
@@ -66,16 +66,16 @@ public class ClientPagesTests(TestPractice practice)
     {
         var page = Open<NewClientPage>();
         page.WaitForElement("form");
-        page.Find("#given").Change("Zoë");
-        page.Find("#family").Change("Quint");
-        page.Find("#born").Change("1991-02-03");
-        page.Find("#sex").Change("Female");
-        page.Find("#height").Change("168");
-        page.Find("#mass").Change("61.5");
-        page.FindAll(".tick")
+        await page.Find("#given").ChangeAsync("Zoë");
+        await page.Find("#family").ChangeAsync("Quint");
+        await page.Find("#born").ChangeAsync("1991-02-03");
+        await page.Find("#sex").ChangeAsync("Female");
+        await page.Find("#height").ChangeAsync("168");
+        await page.Find("#mass").ChangeAsync("61.5");
+        await page.FindAll(".tick")
             .Single(t => t.TextContent.Trim() == "Peanuts")
             .QuerySelector("input")!
-            .Change(true);
+            .ChangeAsync(true);
         await page.Find("form").SubmitAsync();
 
         page.WaitForAssertion(() =>
@@ -98,7 +98,7 @@ public class ClientPagesTests(TestPractice practice)
     {
         var id = await Practice.NewClient();
         var page = Open<DetailsPage>(p => p.Add(d => d.Id, id));
-        page.WaitForElement("#height").Change("171");
+        await page.WaitForElement("#height").ChangeAsync("171");
 
         var file = await Practice.Get<OpenClient>().Run(Practice.Practitioner, id, Cancel);
         await Practice
@@ -149,7 +149,7 @@ public class ClientPagesTests(TestPractice practice)
     {
         var id = await Practice.NewClient();
         var page = Open<ClientPage>(p => p.Add(c => c.Id, id));
-        page.WaitForElement("#weigh-kg").Change("69.2");
+        await page.WaitForElement("#weigh-kg").ChangeAsync("69.2");
         await page.Find("form").SubmitAsync();
         page.WaitForAssertion(() =>
             Assert.Contains(
@@ -165,10 +165,10 @@ public class ClientPagesTests(TestPractice practice)
     {
         var id = await Practice.NewClient();
         var page = Open<ClientPage>(p => p.Add(c => c.Id, id));
-        page.WaitForElement("#sweat-before").Change("70.0");
-        page.Find("#sweat-after").Change("68.9");
-        page.Find("#sweat-drunk").Change("0.5");
-        page.Find("#sweat-urine").Change("0.1");
+        await page.WaitForElement("#sweat-before").ChangeAsync("70.0");
+        await page.Find("#sweat-after").ChangeAsync("68.9");
+        await page.Find("#sweat-drunk").ChangeAsync("0.5");
+        await page.Find("#sweat-urine").ChangeAsync("0.1");
         await page.Find("form:has(#sweat-before)").SubmitAsync();
 
         page.WaitForAssertion(() =>

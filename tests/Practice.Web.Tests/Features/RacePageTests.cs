@@ -22,7 +22,7 @@ public class RacePageTests(TestPractice practice)
             Target(page, "Carbohydrate, full day"),
             StringComparison.Ordinal
         );
-        page.Find("#rate").Change("8");
+        await page.Find("#rate").ChangeAsync("8");
         page.WaitForAssertion(() =>
             Assert.Contains(
                 "560 g/day",
@@ -36,7 +36,7 @@ public class RacePageTests(TestPractice practice)
     public async Task Her_own_value_needs_a_reason_and_can_be_taken_back()
     {
         var page = await Race();
-        page.Find("#own-fibre").Change("20");
+        await page.Find("#own-fibre").ChangeAsync("20");
         await page.Find("#own-fibre").Closest("form")!.SubmitAsync();
         Assert.Contains(
             "Say why",
@@ -44,7 +44,7 @@ public class RacePageTests(TestPractice practice)
             StringComparison.Ordinal
         );
 
-        page.Find("#why-fibre").Change("Eats more every day");
+        await page.Find("#why-fibre").ChangeAsync("Eats more every day");
         await page.Find("#own-fibre").Closest("form")!.SubmitAsync();
         page.WaitForAssertion(() =>
             Assert.Contains(

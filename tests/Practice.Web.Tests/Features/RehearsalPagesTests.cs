@@ -43,7 +43,7 @@ public class RehearsalPagesTests(TestPractice practice)
         var draft = await DraftAsync();
         await BookAsync(draft);
         var page = Open<RacePage>(p => p.Add(r => r.Id, draft.Race.Id));
-        page.WaitForElement(".standing input[type=date]").Change("2027-04-12");
+        await page.WaitForElement(".standing input[type=date]").ChangeAsync("2027-04-12");
 
         page.WaitForAssertion(() =>
             Assert.Contains(
@@ -66,7 +66,7 @@ public class RehearsalPagesTests(TestPractice practice)
         await Button(page, "Type feedback in").ClickAsync();
         await Button(page, "All eaten as planned").ClickAsync();
         await Button(page, "Another symptom").ClickAsync();
-        page.Find(".symptom input").Change("6");
+        await page.Find(".symptom input").ChangeAsync("6");
         await Button(page, "Keep what was told").ClickAsync();
 
         page.WaitForElement(".verdict.fail");
@@ -86,7 +86,7 @@ public class RehearsalPagesTests(TestPractice practice)
         await TellAsync(id, 6);
         var page = await RehearsalAsync(id);
         await page.Find("button[aria-label='Accept: A quarter less: 7.5 g/kg']").ClickAsync();
-        page.Find("#decision-note").Change("Start again lower");
+        await page.Find("#decision-note").ChangeAsync("Start again lower");
         var deciding = Button(page, "Decide and make the new version").ClickAsync();
 
         page.WaitForElement("#taken-title");

@@ -67,9 +67,9 @@ public class ScreeningPageTests(TestPractice practice)
         while (page.FindAll("button").Any(b => b.TextContent == "Record a clearance"))
         {
             await Button(page, "Record a clearance").ClickAsync();
-            page.Find("#by").Change("Dr A. Weaver");
-            page.Find("#profession").Change("diabetologist");
-            page.Find("#said").Change("Doses agreed for loading and race day");
+            await page.Find("#by").ChangeAsync("Dr A. Weaver");
+            await page.Find("#profession").ChangeAsync("diabetologist");
+            await page.Find("#said").ChangeAsync("Doses agreed for loading and race day");
             await page.Find("#said").Closest("form")!.SubmitAsync();
             page.WaitForAssertion(() => Assert.Empty(page.FindAll("#said")));
         }
