@@ -98,10 +98,9 @@ internal static class CourseSchedule
     )
     {
         var first = steps[0];
-        var clock = plan.Header.RaceStart.PlusMinutes((long)Math.Round(first.Elapsed.TotalMinutes));
         return new(
             CourseClock.Place(first.Km),
-            reader.Dates.Time(clock.TimeOfDay),
+            reader.Dates.Time(CourseClock.At(plan.Header.RaceStart, first.Elapsed)),
             CourseClock.Words(first.Elapsed),
             string.Join(", ", steps.Select(s => s.Words)),
             string.Join(" and ", steps.Select(StepSource.Words).Distinct()),
