@@ -162,6 +162,7 @@ public static class PracticeServices
             .AddSingleton<SaveCourse>()
             .AddSingleton<ReadCourseFile>()
             .AddSingleton<CourseDesk>()
+            .AddSingleton<GutsRehearsed>()
             .AddSingleton<CoursesInPlans>()
             .AddSingleton<PutCourseInPlan>()
             .AddSingleton<Kitchen>()

@@ -26,6 +26,7 @@ internal static class GeneratedCourses
                 random.Next(2) == 0 ? 150 : 125
             ))
             .Where(s => s.Km < Km);
+        var tolerated = gut == GutTraining.NotTrained ? null : (decimal?)(50 + 10 * random.Next(5));
         var sheet = new CourseSheet
         {
             Profile = CourseProfile.Typed(Km),
@@ -37,8 +38,6 @@ internal static class GeneratedCourses
             ],
             Choices = new CourseChoices
             {
-                Gut = gut,
-                ToleratedGPerHour = gut == GutTraining.NotTrained ? null : 50 + 10 * random.Next(5),
                 SweatLPerHour = random.Next(3) == 0 ? null : 0.5m + 0.1m * random.Next(10),
                 CaffeineMgPerKg = random.Next(2) * 2,
             },
@@ -49,9 +48,18 @@ internal static class GeneratedCourses
             AgeYears = 35,
             Diet = Diet.Unrestricted,
             Adjustments = Adjustments.None,
+            Gut = new GutRecord { CleanTrials = CleanTrialsOf(gut), ToleratedGPerHour = tolerated },
             Discipline = Discipline.RoadRunning,
             Finish = Duration.FromMinutes(180 + random.Next(121)),
             Sheet = sheet.WithStations(stations),
         };
     }
+
+    private static int CleanTrialsOf(GutTraining gut) =>
+        gut switch
+        {
+            GutTraining.NotTrained => 0,
+            GutTraining.Rehearsed => 1,
+            _ => 3,
+        };
 }

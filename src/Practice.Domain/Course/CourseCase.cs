@@ -22,6 +22,9 @@ public sealed record CourseCase
     /// <summary>What screening changed.</summary>
     public required Adjustments Adjustments { get; init; }
 
+    /// <summary>What rehearsals tell of the gut.</summary>
+    public GutRecord Gut { get; init; } = GutRecord.None;
+
     /// <summary>Kind of event.</summary>
     public required Discipline Discipline { get; init; }
 
@@ -49,6 +52,10 @@ public sealed record CourseCase
     /// <summary>More than four hours, or below 60 kg: low blood sodium is likelier.</summary>
     public bool IsAtRiskOfLowSodium => Hours > 4 || MassKg < 60;
 
+    /// <summary>Her own value for a target or a fact of the gut, beside what is computed now.</summary>
+    public TargetOverride? OverrideOf(string key, decimal? computed) =>
+        Choices.Overrides.Of(key, computed);
+
     /// <summary>When each place is passed.</summary>
     public PaceLine Pace => PaceLine.Of(this, Choices.Pacing);
 
@@ -58,6 +65,7 @@ public sealed record CourseCase
     /// <param name="adjustments">What screening changed.</param>
     /// <param name="expectedFinish">Expected finish, min, of the race's targets; used where no time was chosen.</param>
     /// <param name="sheet">The sheet.</param>
+    /// <param name="gut">What rehearsals tell of the gut.</param>
     /// <param name="today">The day on which it holds.</param>
     /// <exception cref="ArgumentException">The client was never weighed.</exception>
     public static CourseCase Of(
@@ -66,6 +74,7 @@ public sealed record CourseCase
         Adjustments adjustments,
         Target expectedFinish,
         CourseSheet sheet,
+        GutRecord gut,
         LocalDate today
     )
     {
@@ -81,6 +90,7 @@ public sealed record CourseCase
             AgeYears = client.AgeOn(today),
             Diet = client.Diet,
             Adjustments = adjustments,
+            Gut = gut,
             Discipline = race.Discipline,
             Finish = sheet.Choices.Finish ?? Expected(expectedFinish) ?? UsualTime.Of(race),
             Sheet = sheet,

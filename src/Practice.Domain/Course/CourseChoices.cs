@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using NodaTime;
+using Practice.Domain.Targets;
 
 namespace Practice.Domain.Course;
 
@@ -40,15 +42,6 @@ public sealed record CourseChoices
     /// <summary>Pacing.</summary>
     public Pacing Pacing { get; init; } = Pacing.EvenEffort;
 
-    /// <summary>How well the gut is trained.</summary>
-    public GutTraining Gut { get; init; }
-
-    /// <summary>Highest rate tolerated in rehearsal, g/h, 0 to 150; null when none was.</summary>
-    public decimal? ToleratedGPerHour { get; init; }
-
-    /// <summary>Rate wanted, g/h; null for the table's. Never above what the target allows.</summary>
-    public decimal? CarbohydrateGPerHour { get; init; }
-
     /// <summary>Whether rates above 90 g/h were decided on, though their advantage is unproven.</summary>
     public bool AllowAboveNinety { get; init; }
 
@@ -78,4 +71,7 @@ public sealed record CourseChoices
 
     /// <summary>Legs of a triathlon.</summary>
     public TriathlonLegs? Legs { get; init; }
+
+    /// <summary>Her own values for targets and for what the gut is known to take. No limit gives way to them.</summary>
+    public ImmutableArray<TargetOverride> Overrides { get; init; } = [];
 }

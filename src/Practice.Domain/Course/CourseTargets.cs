@@ -41,6 +41,14 @@ public sealed record CourseTargets
     public ImmutableArray<Target> All =>
         [Carbohydrate, Glucose, Fructose, DrinkStrength, Fluid, Sodium, Caffeine, Energy];
 
+    /// <summary>Whether a practitioner's own value may take the place of a target's aim. Ceilings stand.</summary>
+    public static bool TakesOwnValue(Target target)
+    {
+        ArgumentNullException.ThrowIfNull(target);
+        return target.Aim is not null
+            || target.Key is CourseTargetKeys.Energy or CourseTargetKeys.Tolerated;
+    }
+
     /// <summary>The targets of a case.</summary>
     public static CourseTargets For(CourseCase course)
     {

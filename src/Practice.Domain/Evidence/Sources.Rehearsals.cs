@@ -117,4 +117,11 @@ public static partial class Sources
             "own-run-fuel-steps",
             "10 g/h more after a clean session, to 90 g/h; hold at scores of 3 and 4; 15 g/h less from 5 on."
         );
+
+    /// <summary>What a reviewed rehearsal says about the rate that the gut tolerates in the race.</summary>
+    public static Source RehearsedGut { get; } =
+        Own(
+            "own-rehearsed-gut",
+            "The highest rate passed counts as tolerated; after trouble 10 g/h below the next rate to try. A clean trial was passed with no score above 2; three at the rate make a well-trained gut."
+        );
 }

@@ -74,10 +74,5 @@ internal sealed record LoadingCase
 
     /// <summary>The practitioner's latest own value for a target, beside what is computed now.</summary>
     public TargetOverride? OverrideOf(string key, decimal? computed) =>
-        Choices.Overrides.Where(o => o.Key == key).MaxBy(o => o.At) is { } own
-            ? own with
-            {
-                Computed = computed,
-            }
-            : null;
+        Choices.Overrides.Of(key, computed);
 }

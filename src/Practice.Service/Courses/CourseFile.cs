@@ -16,6 +16,7 @@ namespace Practice.Service.Courses;
 /// <param name="Course">The course with the state it was read at; null before it is begun.</param>
 /// <param name="ExpectedFinish">When the client should finish.</param>
 /// <param name="Adjustments">What screening changed.</param>
+/// <param name="Gut">What rehearsals tell of the gut.</param>
 /// <param name="StandingHolds">Holds that block issuing today.</param>
 /// <param name="Draft">The open draft of the race's plan; null when there is none.</param>
 /// <param name="Today">The day on which all this holds.</param>
@@ -25,6 +26,7 @@ public sealed record CourseFile(
     OnFile<RaceCourse>? Course,
     Target ExpectedFinish,
     Adjustments Adjustments,
+    GutRecord Gut,
     ImmutableArray<Hold> StandingHolds,
     PlanVersionRow? Draft,
     LocalDate Today
@@ -35,7 +37,7 @@ public sealed record CourseFile(
 
     /// <summary>The case of a sheet in its present state.</summary>
     public CourseCase CaseOf(CourseSheet sheet) =>
-        CourseCase.Of(Client, Race, Adjustments, ExpectedFinish, sheet, Today);
+        CourseCase.Of(Client, Race, Adjustments, ExpectedFinish, sheet, Gut, Today);
 
     /// <summary>The plan as a sheet reads now.</summary>
     public CoursePlan Read(CourseSheet sheet) => CourseReading.Of(CaseOf(sheet));

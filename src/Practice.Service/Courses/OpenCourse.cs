@@ -8,7 +8,12 @@ using Practice.Store.Plans;
 namespace Practice.Service.Courses;
 
 /// <summary>Opens the course of a race.</summary>
-public sealed class OpenCourse(RaceCases cases, CourseStore courses, PlanStore plans)
+public sealed class OpenCourse(
+    RaceCases cases,
+    CourseStore courses,
+    GutsRehearsed guts,
+    PlanStore plans
+)
 {
     /// <returns>The file; null when the practice has no such race.</returns>
     public async Task<CourseFile?> Run(Desk desk, Guid raceId, CancellationToken cancel)
@@ -22,6 +27,7 @@ public sealed class OpenCourse(RaceCases cases, CourseStore courses, PlanStore p
             await courses.Find(desk.PracticeId, raceId, cancel),
             raceCase.Targets(new LoadingChoices()).ExpectedFinish,
             raceCase.Screening.Adjustments,
+            await guts.Of(desk, raceCase.Client.Id, cancel),
             raceCase.StandingHolds,
             versions.FirstOrDefault(v => v.Status == PlanStatus.Draft),
             raceCase.Today

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Practice.Domain.Course;
+using Practice.Domain.Targets;
 using Practice.Service.Courses;
 using Practice.Service.Desks;
 
@@ -13,7 +14,8 @@ public sealed class DemoCourses(
     OpenCourse open,
     BeginCourse begin,
     SaveCourse save,
-    CourseDesk planning
+    CourseDesk planning,
+    PracticeCalendar calendar
 )
 {
     /// <summary>Begins the course of a race, where the demo knows one; stations and products, no steps yet.</summary>
@@ -28,7 +30,7 @@ public sealed class DemoCourses(
         var sheet = (
             course.Value.Sheet with
             {
-                Choices = ChoicesOf(client, course.Value.Sheet.Choices),
+                Choices = ChoicesOf(desk, client, course.Value.Sheet.Choices),
                 Products = IsLong(client.Race) ? Trail : course.Value.Sheet.Products,
             }
         ).WithStations(StationsOf(client.Race));
@@ -53,6 +55,7 @@ public sealed class DemoCourses(
             "Saltmere" when race.DistanceKm > 40 => Hills(race, 9, 6, 22, 3.5),
             "Ottersby" => Hills(race, 74, 38, 9, 0.8),
             "Stannock" => Hills(race, 310, 190, 5, 2.1),
+            "Pelagiri" => Hills(race, 24, 14, 13, 1.4),
             _ => null,
         };
 
@@ -114,14 +117,30 @@ public sealed class DemoCourses(
         ),
     ];
 
-    private static CourseChoices ChoicesOf(DemoClient client, CourseChoices choices) =>
+    private CourseChoices ChoicesOf(Desk desk, DemoClient client, CourseChoices choices) =>
         choices with
         {
-            Gut = client.Plan == DemoPlan.Issued ? GutTraining.Rehearsed : GutTraining.NotTrained,
-            ToleratedGPerHour = client.Plan == DemoPlan.Issued ? 60 : null,
+            Overrides =
+                client.Plan == DemoPlan.Issued
+                    ?
+                    [
+                        Own(desk, CourseTargetKeys.Tolerated, 60),
+                        Own(desk, CourseTargetKeys.CleanTrials, 2),
+                    ]
+                    : [],
             SweatLPerHour =
                 client.Plan == DemoPlan.Issued
                     ? Math.Round(0.014m * client.MassKg, 1)
                     : choices.SweatLPerHour,
         };
+
+    private TargetOverride Own(Desk desk, string key, decimal value) =>
+        new(
+            key,
+            value,
+            Computed: null,
+            desk.Name,
+            calendar.Now,
+            "Two long runs in spring at 60 g/h, before rehearsals were kept here: quiet stomach."
+        );
 }

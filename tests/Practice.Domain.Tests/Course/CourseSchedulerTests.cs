@@ -26,7 +26,8 @@ public class CourseSchedulerTests
         var marathon = Marathon
             .In(minutes)
             .For(c => c with { BodyMass = Quantities.BodyMass.OfKilograms(mass) })
-            .With(c => c with { Gut = gut, SweatLPerHour = (decimal)sweat });
+            .WithGut(gut)
+            .With(c => c with { SweatLPerHour = (decimal)sweat });
         var plan = Planned(marathon).Plan;
 
         Assert.DoesNotContain(plan.Warnings, w => w.Weight == WarningWeight.Stop);

@@ -22,11 +22,7 @@ public class CourseTargetsTests
         double minutes,
         GutTraining gut,
         int gPerHour
-    ) =>
-        Assert.Equal(
-            gPerHour,
-            Marathon.In(minutes).With(c => c with { Gut = gut }).Targets.Carbohydrate.Aim
-        );
+    ) => Assert.Equal(gPerHour, Marathon.In(minutes).WithGut(gut).Targets.Carbohydrate.Aim);
 
     [Theory]
     [InlineData(30, 40)]
@@ -36,7 +32,8 @@ public class CourseTargetsTests
     {
         var target = Marathon
             .In(200)
-            .With(c => c with { ToleratedGPerHour = tolerated, CarbohydrateGPerHour = 85 })
+            .WithGut(GutTraining.Rehearsed, tolerated)
+            .Overriding(CourseTargetKeys.Carbohydrate, 85)
             .Targets.Carbohydrate;
         Assert.Equal(most, target.High);
         Assert.Equal(most, target.Aim);
@@ -47,14 +44,8 @@ public class CourseTargetsTests
     {
         var wanting = Marathon
             .In(200)
-            .With(c =>
-                c with
-                {
-                    Gut = GutTraining.WellTrained,
-                    ToleratedGPerHour = 100,
-                    CarbohydrateGPerHour = 108,
-                }
-            );
+            .WithGut(GutTraining.WellTrained, tolerated: 100)
+            .Overriding(CourseTargetKeys.Carbohydrate, 108);
         Assert.Equal(90, wanting.Targets.Carbohydrate.Aim);
         Assert.Equal(
             108,
@@ -78,7 +69,7 @@ public class CourseTargetsTests
         // hereditary fructose intolerance after clearance: no fructose, 60 g/h
         var targets = Marathon
             .In(200)
-            .With(c => c with { Gut = GutTraining.WellTrained })
+            .WithGut(GutTraining.WellTrained)
             .Screened(new() { RaceFructoseMaxGPerHour = 0, RaceCarbohydrateMaxGPerHour = 60 })
             .Targets;
         Assert.Equal(60, targets.Carbohydrate.High);
@@ -215,4 +206,58 @@ public class CourseTargetsTests
             Assert.NotEmpty(target.Basis.Sources);
         }
     }
+
+    [Fact]
+    public void Her_own_value_for_what_the_gut_takes_moves_the_ceiling_and_keeps_her_reason()
+    {
+        var marathon = Marathon
+            .In(200)
+            .WithGut(GutTraining.Rehearsed, tolerated: 40)
+            .Overriding(CourseTargetKeys.Tolerated, 60)
+            .Overriding(CourseTargetKeys.CleanTrials, 3);
+        var gut = GutTargets.Of(marathon.Case);
+
+        Assert.Equal(GutTraining.WellTrained, gut.Training);
+        Assert.Equal((60, 40), (gut.Tolerated.Aim, gut.Tolerated.Override!.Computed));
+        Assert.Equal("Asked for.", gut.CleanTrials.Override!.Reason);
+        Assert.Equal(70, marathon.Targets.Carbohydrate.High);
+    }
+
+    [Fact]
+    public void Her_own_aims_stay_within_the_ceilings()
+    {
+        var targets = Marathon
+            .In(200)
+            .Overriding(CourseTargetKeys.Fluid, 3)
+            .Overriding(CourseTargetKeys.Caffeine, 900)
+            .Targets;
+        Assert.Equal(targets.Fluid.High, targets.Fluid.Aim);
+        Assert.Equal(targets.Caffeine.High, targets.Caffeine.Aim);
+        Assert.Equal(
+            0.5m,
+            Marathon.In(200).Overriding(CourseTargetKeys.Fluid, 0.5m).Targets.Fluid.Aim
+        );
+    }
+
+    [Fact]
+    public void Who_drinks_to_thirst_gets_no_aim_by_her_own_value_either() =>
+        Assert.Null(
+            Marathon
+                .In(200)
+                .Screened(new() { ThirstOnly = true })
+                .Overriding(CourseTargetKeys.Fluid, 0.5m)
+                .Targets.Fluid.Aim
+        );
+
+    [Fact]
+    public void Ceilings_take_no_own_value() =>
+        Assert.Equal(
+            [
+                CourseTargetKeys.Carbohydrate,
+                CourseTargetKeys.Fluid,
+                CourseTargetKeys.Caffeine,
+                CourseTargetKeys.Energy,
+            ],
+            Marathon.In(200).Targets.All.Where(CourseTargets.TakesOwnValue).Select(t => t.Key)
+        );
 }

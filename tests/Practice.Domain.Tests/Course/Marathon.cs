@@ -4,6 +4,7 @@ using Practice.Domain.Course;
 using Practice.Domain.Quantities;
 using Practice.Domain.Races;
 using Practice.Domain.Screening;
+using Practice.Domain.Targets;
 
 namespace Practice.Domain.Tests.Course;
 
@@ -18,17 +19,14 @@ internal sealed record Marathon(CourseCase Case)
                 AgeYears = 35,
                 Diet = Diet.Unrestricted,
                 Adjustments = Adjustments.None,
+                Gut = GutOf(GutTraining.Rehearsed),
                 Discipline = Discipline.RoadRunning,
                 Finish = Duration.FromMinutes(minutes),
                 Sheet = new CourseSheet
                 {
                     Profile = CourseProfile.Typed(42.195m),
                     Products = CourseProducts.ToBeginWith,
-                    Choices = new CourseChoices
-                    {
-                        Gut = GutTraining.Rehearsed,
-                        SweatLPerHour = 1.0m,
-                    },
+                    Choices = new CourseChoices { SweatLPerHour = 1.0m },
                 }.WithStations(
                     Enumerable
                         .Range(1, 16)
@@ -54,6 +52,32 @@ internal sealed record Marathon(CourseCase Case)
 
     public Marathon Screened(Adjustments adjustments) =>
         For(c => c with { Adjustments = adjustments });
+
+    /// <summary>With a gut of that training, after which a rate was tolerated or none was told.</summary>
+    public Marathon WithGut(GutTraining gut, decimal? tolerated = null) =>
+        For(c => c with { Gut = GutOf(gut) with { ToleratedGPerHour = tolerated } });
+
+    /// <summary>With her own value for a target.</summary>
+    public Marathon Overriding(string key, decimal value) =>
+        With(c =>
+            c with
+            {
+                Overrides = c.Overrides.With(
+                    new(key, value, null, "R. Larkfield", Instant.MinValue, "Asked for.")
+                ),
+            }
+        );
+
+    private static GutRecord GutOf(GutTraining gut) =>
+        new()
+        {
+            CleanTrials = gut switch
+            {
+                GutTraining.NotTrained => 0,
+                GutTraining.Rehearsed => 1,
+                _ => 3,
+            },
+        };
 
     public Marathon Take(string productId, decimal km) =>
         On(s => CourseEdits.Add(s, productId, km));

@@ -8,6 +8,8 @@ using Practice.Service.Clients;
 using Practice.Service.Courses;
 using Practice.Service.Plans;
 using Practice.Service.Screening;
+using Practice.Store.Rehearsals;
+using Practice.Store.Tests.Rehearsals;
 using Practice.TestSupport;
 
 namespace Practice.Store.Tests.Service;
@@ -130,6 +132,26 @@ public class CourseTests(TestPractice practice) : IClassFixture<TestPractice>
             .Get<CourseDesk>()
             .Plan(file, course.Value.Sheet, null, Cancel);
         Assert.Empty(schedule.Steps);
+    }
+
+    [Fact]
+    public async Task What_the_gut_takes_is_read_from_reviewed_rehearsals_of_the_client_and_of_nobody_else()
+    {
+        var (race, elses) = (
+            await practice.NewRace(await practice.NewClient()),
+            await practice.NewRace(await practice.NewClient())
+        );
+        var rehearsal = SampleRehearsal.Booked((await Open(race)).Race);
+        rehearsal.Tell(SampleRehearsal.Feedback());
+        rehearsal.Review(SampleRehearsal.Decision());
+        var desk = practice.Practitioner;
+        await practice
+            .Get<RehearsalStore>()
+            .Add(rehearsal, desk.Note("rehearsal-booked", rehearsal.Id, Sample.Now), Cancel);
+
+        // 140 g in two and a half hours, to adapt: hold the rate, so ten below it was tolerated
+        Assert.Equal(46, (await Open(race)).Gut.ToleratedGPerHour);
+        Assert.Null((await Open(elses)).Gut.ToleratedGPerHour);
     }
 
     private async Task<CourseFile> Open(Guid race) =>

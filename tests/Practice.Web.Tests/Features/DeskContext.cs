@@ -2,10 +2,12 @@ using Bunit;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 using MudBlazor.Services;
+using Practice.Service.Courses;
 using Practice.Service.Desks;
 using Practice.Service.Plans;
 using Practice.Service.Rehearsals;
 using Practice.TestSupport;
+using Practice.Web.Features.Courses;
 using Practice.Web.Features.Plans;
 using Practice.Web.Features.Rehearsals;
 
@@ -36,6 +38,9 @@ public abstract class DeskContext : BunitContext
                 practice.Get<RecordFeedback>(),
                 practice.Get<DecideRehearsal>()
             )
+        );
+        Services.AddSingleton(
+            new CourseHandover(practice.Get<ReadCourseFile>(), practice.Get<PutCourseInPlan>())
         );
         Services.AddFallbackServiceProvider(practice.Services);
         JSInterop.Mode = JSRuntimeMode.Loose;

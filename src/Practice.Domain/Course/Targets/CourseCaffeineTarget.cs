@@ -15,11 +15,14 @@ internal static class CourseCaffeineTarget
             course.Choices.CaffeineMgPerKg / 2,
             CaffeineRules.AtOnceMg(course)
         );
+        var computed = Math.Min(half, most);
+        var own = course.OverrideOf(CourseTargetKeys.Caffeine, computed);
         return new Target
         {
             Key = CourseTargetKeys.Caffeine,
             Name = "Caffeine",
-            Aim = Math.Min(half, most),
+            Aim = Math.Min(own?.Value ?? computed, most),
+            Override = own,
             High = most,
             Unit = "mg",
             Basis = new Basis(

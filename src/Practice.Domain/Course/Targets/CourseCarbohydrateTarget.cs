@@ -29,10 +29,12 @@ internal static class CourseCarbohydrateTarget
                 "about an hour: small amounts or a mouth rinse",
                 null
             );
-        var cell = CourseRateTable.CellOf(course);
-        var most = Most(course, cell.High);
-        var start = Math.Clamp(course.Choices.ToleratedGPerHour ?? cell.Low, cell.Low, cell.High);
-        var aim = Math.Min(course.Choices.CarbohydrateGPerHour ?? start, most);
+        var gut = GutTargets.Of(course);
+        var cell = CourseRateTable.CellOf(course, gut.Training);
+        var most = Most(course, gut.ToleratedGPerHour ?? cell.High, cell.High);
+        var start = Math.Clamp(gut.ToleratedGPerHour ?? cell.Low, cell.Low, cell.High);
+        var own = course.OverrideOf(CourseTargetKeys.Carbohydrate, Math.Min(start, most));
+        var aim = Math.Min(own?.Value ?? start, most);
         return new Target
         {
             Key = CourseTargetKeys.Carbohydrate,
@@ -41,11 +43,12 @@ internal static class CourseCarbohydrateTarget
             Low = Math.Min(GuidelineLow, aim),
             High = most,
             Unit = "g/h",
+            Override = own,
             Basis = new Basis(
                 "rate by duration and gut training, at most what was tolerated in rehearsal and 10 g/h",
-                Inputs(course, cell),
+                Inputs(course, gut, cell),
                 [Sources.Jeukendrup2014, Sources.Thomas2016, Sources.CourseRates],
-                Note(course, aim, most, start)
+                Note(course, gut, aim, (own?.Value ?? start) > most)
             ),
         };
     }
@@ -66,19 +69,18 @@ internal static class CourseCarbohydrateTarget
             ),
         };
 
-    private static decimal Most(CourseCase course, decimal cell)
+    private static decimal Most(CourseCase course, decimal tolerated, decimal cell)
     {
         var guideline =
             course.Choices.AllowAboveNinety ? OptInHigh
             : course.Hours >= CourseRateTable.LongFromHours ? LongHigh
             : Math.Max(MiddlingHigh, cell);
-        var tolerated = (course.Choices.ToleratedGPerHour ?? cell) + AboveTolerated;
         // sugars: what glucose and fructose together leave
         var sugars = SugarCeiling.GlucoseOf(course) + SugarCeiling.FructoseOf(course);
         return new[]
         {
             guideline,
-            tolerated,
+            tolerated + AboveTolerated,
             sugars,
             course.Adjustments.RaceCarbohydrateMaxGPerHour ?? decimal.MaxValue,
         }.Min();
@@ -86,42 +88,33 @@ internal static class CourseCarbohydrateTarget
 
     private static ImmutableArray<BasisInput> Inputs(
         CourseCase course,
+        GutTargets gut,
         (decimal Low, decimal High) cell
     )
     {
         var inputs = ImmutableArray.CreateBuilder<BasisInput>();
         inputs.Add(BasisInput.Of("Time planned", course.Hours, "h", 2));
-        inputs.Add(new("Gut", GutWords(course.Choices.Gut)));
+        inputs.Add(new("Gut", gut.TrainingWords));
         inputs.Add(
             cell.Low == cell.High
                 ? BasisInput.Of("Where the table starts", cell.Low, "g/h")
                 : new("Where the table starts", $"{cell.Low:0} to {cell.High:0} g/h")
         );
-        if (course.Choices.ToleratedGPerHour is { } tolerated)
+        if (gut.ToleratedGPerHour is { } tolerated)
             inputs.Add(BasisInput.Of("Tolerated in rehearsal", tolerated, "g/h"));
-        if (course.Choices.CarbohydrateGPerHour is { } chosen)
-            inputs.Add(BasisInput.Of("Chosen by the practitioner", chosen, "g/h"));
         if (course.Adjustments.RaceCarbohydrateMaxGPerHour is { } screened)
             inputs.Add(BasisInput.Of("At most, by screening", screened, "g/h"));
         return inputs.ToImmutable();
     }
 
-    internal static string GutWords(GutTraining gut) =>
-        gut switch
-        {
-            GutTraining.NotTrained => "not trained",
-            GutTraining.Rehearsed => "rehearsed",
-            _ => "well trained, three clean trials or more",
-        };
-
-    private static string? Note(CourseCase course, decimal aim, decimal most, decimal start)
+    private static string? Note(CourseCase course, GutTargets gut, decimal aim, bool isHeld)
     {
         var notes = new List<string>();
-        if (course.Choices.ToleratedGPerHour is null)
+        if (gut.ToleratedGPerHour is null)
             notes.Add(
                 "No rate was rehearsed: the table's rate counts as tolerated until a rehearsal says more."
             );
-        if ((course.Choices.CarbohydrateGPerHour ?? start) > most)
+        if (isHeld)
             notes.Add("The rate wanted is above what is allowed and was held to it.");
         if (aim > LongHigh)
             notes.Add("Above 90 g/h no advantage in performance is proven.");

@@ -21,14 +21,17 @@ internal static class CourseEnergyTarget
             Discipline.Walking => Walking(course),
             _ => Running(course),
         };
+        var own = course.OverrideOf(CourseTargetKeys.Energy, kcal);
+        var aim = own?.Value ?? kcal;
         return new Target
         {
             Key = CourseTargetKeys.Energy,
             Name = "Energy of the race",
-            Aim = kcal,
-            Low = kcal * (1 - Band),
-            High = kcal * (1 + Band),
+            Aim = aim,
+            Low = aim * (1 - Band),
+            High = aim * (1 + Band),
             Unit = "kcal",
+            Override = own,
             Basis = basis,
         };
     }

@@ -24,6 +24,7 @@ internal static class CourseFluidTarget
         var window = DrinkingWindow.Of((double)course.MassKg, (double)sweat, (double)course.Hours);
         var toThirst = course.Adjustments.ThirstOnly;
         return Target(
+            course,
             toThirst ? null : (decimal)window.AimLPerHour,
             toThirst ? null : (decimal)Math.Min(window.FloorLPerHour, window.CeilingLPerHour),
             (decimal)window.CeilingLPerHour,
@@ -44,6 +45,7 @@ internal static class CourseFluidTarget
     {
         var toThirst = course.Adjustments.ThirstOnly;
         return Target(
+            course,
             toThirst ? null : UsualLow,
             null,
             course.IsAtRiskOfLowSodium || toThirst ? AtRiskHigh : UsualHigh,
@@ -56,18 +58,29 @@ internal static class CourseFluidTarget
         );
     }
 
-    private static Target Target(decimal? aim, decimal? low, decimal high, Basis basis) =>
-        new()
+    // to thirst there is no aim, and no own value makes one
+    private static Target Target(
+        CourseCase course,
+        decimal? aim,
+        decimal? low,
+        decimal high,
+        Basis basis
+    )
+    {
+        var own = aim is null ? null : course.OverrideOf(CourseTargetKeys.Fluid, aim);
+        return new()
         {
             Key = CourseTargetKeys.Fluid,
             Name = "Drinking",
-            Aim = aim,
+            Aim = own is null ? aim : Math.Min(own.Value, high),
+            Override = own,
             Low = low,
             High = high,
             Unit = "L/h",
             Decimals = 2,
             Basis = basis,
         };
+    }
 
     private static string Note(CourseCase course, bool tooNarrow)
     {

@@ -20,8 +20,8 @@ internal static class CourseRateTable
     private const decimal VeryLongAboveHours = 3.5m;
 
     /// <summary>The cell of the table, g/h: a range only for well-trained guts.</summary>
-    public static (decimal Low, decimal High) CellOf(CourseCase course) =>
-        (course.Discipline, course.Choices.Gut, course.Hours) switch
+    public static (decimal Low, decimal High) CellOf(CourseCase course, GutTraining gut) =>
+        (course.Discipline, gut, course.Hours) switch
         {
             (Discipline.Walking, GutTraining.NotTrained, _) => (30, 30),
             (Discipline.Walking, GutTraining.Rehearsed, _) => (40, 40),

@@ -26,4 +26,10 @@ public static class CourseTargetKeys
 
     /// <summary>Energy of the race.</summary>
     public const string Energy = "course-energy";
+
+    /// <summary>Rate tolerated in rehearsal.</summary>
+    public const string Tolerated = "course-tolerated";
+
+    /// <summary>Clean trials at that rate.</summary>
+    public const string CleanTrials = "course-clean-trials";
 }

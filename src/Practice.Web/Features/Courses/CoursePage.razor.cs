@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 using Practice.Domain.Course;
 using Practice.Domain.Races;
+using Practice.Domain.Targets;
 using Practice.Service.Courses;
 using Practice.Service.Desks;
 
@@ -142,6 +143,22 @@ public sealed partial class CoursePage
 
     private Task Add((string Product, decimal Km) what) =>
         Edit(s => CourseEdits.Add(s, what.Product, what.Km));
+
+    private Task Override((Target Target, decimal Value, string Reason) own) =>
+        Choose(c =>
+            c with
+            {
+                Overrides = c.Overrides.With(
+                    TargetOverrides.For(own.Target, own.Value, Desk.Name, Calendar.Now, own.Reason)
+                ),
+            }
+        );
+
+    private Task Restore(Target target) =>
+        Choose(c => c with { Overrides = c.Overrides.Without(target.Key) });
+
+    private Task Choose(Func<CourseChoices, CourseChoices> change) =>
+        Edit(s => s with { Choices = change(s.Choices) });
 
     private async Task PlanSteps()
     {

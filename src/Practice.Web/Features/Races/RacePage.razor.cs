@@ -54,28 +54,14 @@ public sealed partial class RacePage
         Choose(
             file!.Choices with
             {
-                Overrides =
-                [
-                    .. file.Choices.Overrides.Where(o => o.Key != own.Target.Key),
-                    new TargetOverride(
-                        own.Target.Key,
-                        own.Value,
-                        own.Target.Override is { } before ? before.Computed : own.Target.Aim,
-                        Desk.Name,
-                        Calendar.Now,
-                        own.Reason
-                    ),
-                ],
+                Overrides = file.Choices.Overrides.With(
+                    TargetOverrides.For(own.Target, own.Value, Desk.Name, Calendar.Now, own.Reason)
+                ),
             }
         );
 
     private Task Restore(Target target) =>
-        Choose(
-            file!.Choices with
-            {
-                Overrides = [.. file.Choices.Overrides.Where(o => o.Key != target.Key)],
-            }
-        );
+        Choose(file!.Choices with { Overrides = file.Choices.Overrides.Without(target.Key) });
 
     private async Task Build()
     {
