@@ -43,7 +43,7 @@ public static class PracticeServices
         PracticeSettings settings
     )
     {
-        services.AddPracticeStore(database.ConnectionString);
+        services.AddPracticeStore(database.ConnectionString, database.Certificate);
         services.AddSingleton(settings);
         services.AddSingleton(_ => SetUpCode.Of(database));
         services.AddSingleton<IClock>(SystemClock.Instance);

@@ -1,8 +1,10 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Configuration;
+using Microsoft.Extensions.DependencyInjection;
 using Npgsql;
 using Practice.Store.Cluster;
 using Practice.Store.RowSecurity;
+using Practice.Store.Sealing;
 
 namespace Practice.Store;
 
@@ -15,6 +17,9 @@ public sealed class PracticeDatabase : IAsyncDisposable
 
     /// <summary>Connection of the application's own role, which row security binds.</summary>
     public string ConnectionString { get; private init; } = "";
+
+    /// <summary>What the keys in the database are wrapped with.</summary>
+    public KeyCertificate Certificate { get; private init; } = KeyCertificate.None;
 
     /// <summary>
     /// Finds the server named in <c>ConnectionStrings:Practice</c>, or starts a private one in <c>Data:Folder</c>, and
@@ -30,10 +35,12 @@ public sealed class PracticeDatabase : IAsyncDisposable
         CancellationToken cancel = default
     )
     {
+        var certificate = KeyCertificate.From(configuration);
         if (configuration.GetConnectionString("Practice") is { Length: > 0 } given)
             return new PracticeDatabase(null)
             {
-                ConnectionString = await MigrateAsync(given, cancel),
+                ConnectionString = await MigrateAsync(given, certificate, cancel),
+                Certificate = certificate,
             };
 
         var folder =
@@ -43,7 +50,12 @@ public sealed class PracticeDatabase : IAsyncDisposable
         {
             return new PracticeDatabase(cluster)
             {
-                ConnectionString = await MigrateAsync(cluster.ConnectionString, cancel),
+                ConnectionString = await MigrateAsync(
+                    cluster.ConnectionString,
+                    certificate,
+                    cancel
+                ),
+                Certificate = certificate,
             };
         }
         catch
@@ -59,18 +71,51 @@ public sealed class PracticeDatabase : IAsyncDisposable
     /// </summary>
     /// <param name="ownerConnection">Connection of the role that owns the tables and may make roles.</param>
     /// <param name="cancel">Cancels.</param>
+    public static Task<string> MigrateAsync(
+        string ownerConnection,
+        CancellationToken cancel = default
+    ) => MigrateAsync(ownerConnection, KeyCertificate.None, cancel);
+
+    /// <inheritdoc cref="MigrateAsync(string, CancellationToken)" />
+    /// <param name="ownerConnection">Connection of the role that owns the tables and may make roles.</param>
+    /// <param name="certificate">What the keys in the database are wrapped with.</param>
+    /// <param name="cancel">Cancels.</param>
     public static async Task<string> MigrateAsync(
         string ownerConnection,
+        KeyCertificate certificate,
         CancellationToken cancel = default
     )
     {
+        ArgumentNullException.ThrowIfNull(certificate);
         var application = ApplicationRole.ConnectionFor(ownerConnection);
         await using var source = PracticeDbOptions.Source(ownerConnection);
         await using var db = PracticeDbOptions.Open(source);
         await ApplicationRole.EnsureAsync(source, application, cancel);
         await using var turn = await TakeTurnAsync(source, cancel);
         await db.Database.MigrateAsync(cancel);
+        await WrapKeys.RunAsync(db, certificate, cancel);
+        await SealHealthAsync(db, source, certificate, cancel);
         return application;
+    }
+
+    /// <summary>Seals what a migration left plain, with the keys as the application will have them.</summary>
+    private static async Task SealHealthAsync(
+        PracticeDb db,
+        NpgsqlDataSource source,
+        KeyCertificate certificate,
+        CancellationToken cancel
+    )
+    {
+        await using var keys = new ServiceCollection()
+            .AddLogging()
+            .AddScoped(_ => PracticeDbOptions.Open(source))
+            .AddKeyRing(certificate)
+            .BuildServiceProvider();
+        await using var owner = await source.OpenConnectionAsync(cancel);
+        await new SealPlainHealth(keys.GetRequiredService<HealthSeal>(), owner).RunAsync(
+            db.Model,
+            cancel
+        );
     }
 
     /// <summary>

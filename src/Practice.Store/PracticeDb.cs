@@ -14,11 +14,12 @@ using Practice.Store.Accounts;
 using Practice.Store.Mail;
 using Practice.Store.Portal;
 using Practice.Store.Practices;
+using Practice.Store.Sealing;
 
 namespace Practice.Store;
 
 /// <summary>The database as one practice sees it. Without a practice it is empty.</summary>
-internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
+internal sealed class PracticeDb(DbContextOptions<PracticeDb> options, HealthSeal? seal = null)
     : IdentityUserContext<Account, Guid>(options),
         IDataProtectionKeyContext
 {
@@ -33,6 +34,11 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options)
     /// fingerprint.
     /// </summary>
     public string AtTheDoor { get; set; } = "";
+
+    /// <summary>Opens and closes health facts.</summary>
+    /// <exception cref="InvalidOperationException">The context was made without keys: no health fact is read or written.</exception>
+    public HealthSeal Health =>
+        seal ?? throw new InvalidOperationException("This context has no keys for health facts.");
 
     public DbSet<RegisteredPractice> Register => Set<RegisteredPractice>();
     public DbSet<PracticeProfile> Practices => Set<PracticeProfile>();

@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore.Design;
 using Microsoft.Extensions.DependencyInjection;
 using Npgsql;
 using Practice.Store.RowSecurity;
+using Practice.Store.Sealing;
 
 namespace Practice.Store;
 
@@ -30,7 +31,7 @@ internal static class PracticeDbOptions
         options
             .UseNpgsql(source, npgsql => npgsql.UseNodaTime())
             .UseSnakeCaseNamingConvention()
-            .AddInterceptors(new TenantConnection());
+            .AddInterceptors(new TenantConnection(), SealedDocuments.Interceptor);
 
     /// <summary>A context outside the application's services: for migrations and tests.</summary>
     public static PracticeDb Open(NpgsqlDataSource source)

@@ -1,4 +1,3 @@
-using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
@@ -17,6 +16,7 @@ using Practice.Store.Practices;
 using Practice.Store.Races;
 using Practice.Store.Rehearsals;
 using Practice.Store.Screening;
+using Practice.Store.Sealing;
 
 namespace Practice.Store;
 
@@ -25,9 +25,11 @@ public static class StoreServices
 {
     /// <param name="services">Where to register.</param>
     /// <param name="connectionString">The connection of the application's own role, from <see cref="PracticeDatabase"/>.</param>
+    /// <param name="certificate">What the keys in the database are wrapped with.</param>
     public static IServiceCollection AddPracticeStore(
         this IServiceCollection services,
-        string connectionString
+        string connectionString,
+        KeyCertificate? certificate = null
     )
     {
         services.AddSingleton(_ => PracticeDbOptions.Source(connectionString));
@@ -37,10 +39,7 @@ public static class StoreServices
         );
         services.Configure<IdentityOptions>(PracticeDbOptions.SetIdentityVersion);
         services.AddScoped<IUserStore<Account>, AccountStore>();
-        services
-            .AddDataProtection()
-            .PersistKeysToDbContext<PracticeDb>()
-            .SetApplicationName("practice");
+        services.AddKeyRing(certificate ?? KeyCertificate.None);
         services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
 
         services.AddStore(contexts => new Turn(contexts));

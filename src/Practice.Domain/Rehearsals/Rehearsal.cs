@@ -120,6 +120,9 @@ public sealed class Rehearsal
     /// <summary>Day of the run.</summary>
     public LocalDate RunOn { get; private set; }
 
+    /// <summary>How much is tried.</summary>
+    public RehearsalKind Kind { get; private set; }
+
     /// <summary>Where it stands.</summary>
     public RehearsalStatus Status { get; private set; }
 
@@ -182,7 +185,7 @@ public sealed class Rehearsal
                 or { FluidMlPerHour: < 0 or > 1000 }
         )
             throw new ArgumentException("That is no fuelling for a run.", nameof(details));
-        (Details, RunOn, Plan) = (details, details.RunOn, plan ?? Plan);
+        (Details, RunOn, Kind, Plan) = (details, details.RunOn, details.Kind, plan ?? Plan);
     }
 
     /// <summary>Records what the client told; may be told again until it is reviewed.</summary>

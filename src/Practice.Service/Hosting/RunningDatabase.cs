@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Configuration;
 using Practice.Store;
+using Practice.Store.Sealing;
 
 namespace Practice.Service.Hosting;
 
@@ -11,6 +12,8 @@ public sealed class RunningDatabase : IAsyncDisposable
     private RunningDatabase(PracticeDatabase database) => _database = database;
 
     internal string ConnectionString => _database.ConnectionString;
+
+    internal KeyCertificate Certificate => _database.Certificate;
 
     /// <summary>Finds or starts the server and brings the database up to date.</summary>
     /// <exception cref="PracticeStartException">There is no database to be had; the message says what to do.</exception>

@@ -105,7 +105,7 @@ public sealed class IssuePlan(
             if (await plans.Find(desk.PracticeId, row.Id, cancel) is not { } old)
                 continue;
             old.Value.Withdraw($"Replaced by version {issued.Number}");
-            await plans.Save(old, desk.Note("plan-withdrawn", row.Id, calendar.Now), cancel);
+            await plans.Withdraw(old, desk.Note("plan-withdrawn", row.Id, calendar.Now), cancel);
         }
     }
 }

@@ -1,4 +1,3 @@
-using Practice.Domain.Caseload;
 using Practice.Domain.Plans;
 using Practice.Service.Desks;
 using Practice.Store.Plans;
@@ -19,6 +18,6 @@ public sealed class WithdrawPlan(PlanStore plans, PracticeCalendar calendar)
             return false;
         version.Value.Withdraw(reason);
         var note = desk.Note("plan-withdrawn", versionId, calendar.Now);
-        return await plans.Save(version, note, cancel) is Saved<PlanVersion>;
+        return await plans.Withdraw(version, note, cancel);
     }
 }

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Practice.Domain.Clients;
 using Practice.Domain.Practices;
+using Practice.Store.Sealing;
 
 namespace Practice.Store.Audit;
 
@@ -33,7 +34,9 @@ internal sealed class AuditMapping
     {
         builder.ToTable("health_change");
         builder.HasTenantKey(c => c.PracticeId, c => c.Id);
-        builder.Property(c => c.Field).HasMaxLength(200);
+        builder.IsSealed(c => c.Field);
+        builder.IsSealed(c => c.Was);
+        builder.IsSealed(c => c.Became);
         builder.HasIndex(c => new { c.PracticeId, c.ClientId });
         // erasing a client takes the facts along and leaves the line
         builder.HasOne<Client>().WithMany().HasForeignKey(c => new { c.PracticeId, c.ClientId });

@@ -3,6 +3,7 @@ using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Practice.Domain.Clients;
 using Practice.Domain.Practices;
 using Practice.Store.Documents;
+using Practice.Store.Sealing;
 
 namespace Practice.Store.Clients;
 
@@ -17,12 +18,13 @@ internal sealed class ClientMapping : IEntityTypeConfiguration<Client>
         builder.Property(c => c.FamilyName).HasMaxLength(100);
         builder.Property(c => c.Email).HasMaxLength(320);
         builder.Property(c => c.Units).HasConversion<string>().HasMaxLength(20);
-        builder.Property(c => c.Physique).IsDocument();
-        builder.Property(c => c.Diet).IsDocument();
-        builder.Property(c => c.Tastes).IsDocument();
-        builder.Property(c => c.BodyMassLog).IsDocument();
+        builder.IsSealed(c => c.Physique);
+        builder.IsSealed(c => c.Diet);
+        builder.IsSealed(c => c.Tastes);
+        builder.IsSealed(c => c.BodyMassLog);
         builder.Property(c => c.ZoneId).HasMaxLength(64);
-        builder.Property(c => c.SweatLog).IsDocument();
+        builder.IsSealed(c => c.SweatLog);
+        builder.IsSealed(c => c.Notes);
         builder.Property(c => c.Consents).IsDocument();
         builder.Property(c => c.LegalHold).IsDocument();
         builder.HasIndex(c => new { c.PracticeId, c.ResponsibleId });

@@ -2,7 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Practice.Domain.Course;
 using Practice.Domain.Races;
-using Practice.Store.Documents;
+using Practice.Store.Sealing;
 
 namespace Practice.Store.Courses;
 
@@ -13,7 +13,7 @@ internal sealed class CourseMapping : IEntityTypeConfiguration<RaceCourse>
         builder.ToTable("race_course");
         builder.HasTenantKey(c => c.PracticeId, c => c.RaceId);
         builder.HasVersion();
-        builder.Property(c => c.Sheet).IsDocument();
+        builder.IsSealed(c => c.Sheet);
         builder
             .HasOne<Race>()
             .WithOne()

@@ -2,7 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Practice.Domain.Debriefs;
 using Practice.Domain.Races;
-using Practice.Store.Documents;
+using Practice.Store.Sealing;
 
 namespace Practice.Store.Debriefs;
 
@@ -13,7 +13,7 @@ internal sealed class DebriefMapping : IEntityTypeConfiguration<Debrief>
         builder.ToTable("race_debrief");
         builder.HasTenantKey(d => d.PracticeId, d => d.RaceId);
         builder.HasVersion();
-        builder.Property(d => d.Report).IsDocument();
+        builder.IsSealed(d => d.Report);
         builder.Property(d => d.RecordedBy).HasMaxLength(200);
         builder.HasIndex(d => new { d.PracticeId, d.ClientId });
         builder

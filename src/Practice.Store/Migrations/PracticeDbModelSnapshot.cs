@@ -240,20 +240,10 @@ namespace Practice.Store.Migrations
                         .HasColumnType("date")
                         .HasColumnName("birth_date");
 
-                    b.Property<string>("BodyMassLog")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("body_mass_log");
-
                     b.Property<string>("Consents")
                         .IsRequired()
                         .HasColumnType("jsonb")
                         .HasColumnName("consents");
-
-                    b.Property<string>("Diet")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("diet");
 
                     b.Property<string>("Email")
                         .HasMaxLength(320)
@@ -276,29 +266,39 @@ namespace Practice.Store.Migrations
                         .HasColumnType("jsonb")
                         .HasColumnName("legal_hold");
 
-                    b.Property<string>("Notes")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("notes");
-
-                    b.Property<string>("Physique")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("physique");
-
                     b.Property<Guid?>("ResponsibleId")
                         .HasColumnType("uuid")
                         .HasColumnName("responsible_id");
 
-                    b.Property<string>("SweatLog")
+                    b.Property<byte[]>("SealedBodyMassLog")
                         .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("sweat_log");
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_body_mass_log");
 
-                    b.Property<string>("Tastes")
+                    b.Property<byte[]>("SealedDiet")
                         .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("tastes");
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_diet");
+
+                    b.Property<byte[]>("SealedNotes")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_notes");
+
+                    b.Property<byte[]>("SealedPhysique")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_physique");
+
+                    b.Property<byte[]>("SealedSweatLog")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_sweat_log");
+
+                    b.Property<byte[]>("SealedTastes")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_tastes");
 
                     b.Property<string>("Units")
                         .IsRequired()
@@ -340,10 +340,10 @@ namespace Practice.Store.Migrations
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("edited_at");
 
-                    b.Property<string>("Sheet")
+                    b.Property<byte[]>("SealedSheet")
                         .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("sheet");
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_sheet");
 
                     b.Property<uint>("Version")
                         .IsConcurrencyToken()
@@ -381,10 +381,10 @@ namespace Practice.Store.Migrations
                         .HasColumnType("character varying(200)")
                         .HasColumnName("recorded_by");
 
-                    b.Property<string>("Report")
+                    b.Property<byte[]>("SealedReport")
                         .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("report");
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_report");
 
                     b.Property<uint>("Version")
                         .IsConcurrencyToken()
@@ -432,11 +432,6 @@ namespace Practice.Store.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("number");
 
-                    b.Property<string>("Plan")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("plan");
-
                     b.Property<Guid>("RaceId")
                         .HasColumnType("uuid")
                         .HasColumnName("race_id");
@@ -445,6 +440,11 @@ namespace Practice.Store.Migrations
                         .IsRequired()
                         .HasColumnType("text")
                         .HasColumnName("reason");
+
+                    b.Property<byte[]>("SealedPlan")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_plan");
 
                     b.Property<string>("Status")
                         .IsRequired()
@@ -532,11 +532,6 @@ namespace Practice.Store.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("id");
 
-                    b.Property<string>("Became")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("became");
-
                     b.Property<Guid>("ClientId")
                         .HasColumnType("uuid")
                         .HasColumnName("client_id");
@@ -545,16 +540,20 @@ namespace Practice.Store.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("entry_id");
 
-                    b.Property<string>("Field")
+                    b.Property<byte[]>("SealedBecame")
                         .IsRequired()
-                        .HasMaxLength(200)
-                        .HasColumnType("character varying(200)")
-                        .HasColumnName("field");
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_became");
 
-                    b.Property<string>("Was")
+                    b.Property<byte[]>("SealedField")
                         .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("was");
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_field");
+
+                    b.Property<byte[]>("SealedWas")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_was");
 
                     b.HasKey("PracticeId", "Id")
                         .HasName("pk_health_change");
@@ -947,39 +946,15 @@ namespace Practice.Store.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("id");
 
-                    b.Property<string>("CancelledBecause")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("cancelled_because");
-
                     b.Property<Guid>("ClientId")
                         .HasColumnType("uuid")
                         .HasColumnName("client_id");
 
-                    b.Property<string>("Decision")
-                        .HasColumnType("jsonb")
-                        .HasColumnName("decision");
-
-                    b.Property<string>("Details")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("details");
-
-                    b.Property<string>("Feedback")
-                        .HasColumnType("jsonb")
-                        .HasColumnName("feedback");
-
                     b.Property<string>("Kind")
                         .IsRequired()
-                        .ValueGeneratedOnAddOrUpdate()
-                        .HasColumnType("text")
-                        .HasColumnName("kind")
-                        .HasComputedColumnSql("details ->> 'kind'", true);
-
-                    b.Property<string>("Plan")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("plan");
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("kind");
 
                     b.Property<Guid>("RaceId")
                         .HasColumnType("uuid")
@@ -988,6 +963,29 @@ namespace Practice.Store.Migrations
                     b.Property<LocalDate>("RunOn")
                         .HasColumnType("date")
                         .HasColumnName("run_on");
+
+                    b.Property<byte[]>("SealedCancelledBecause")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_cancelled_because");
+
+                    b.Property<byte[]>("SealedDecision")
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_decision");
+
+                    b.Property<byte[]>("SealedDetails")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_details");
+
+                    b.Property<byte[]>("SealedFeedback")
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_feedback");
+
+                    b.Property<byte[]>("SealedPlan")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_plan");
 
                     b.Property<string>("Status")
                         .IsRequired()
@@ -1000,12 +998,6 @@ namespace Practice.Store.Migrations
                         .ValueGeneratedOnAddOrUpdate()
                         .HasColumnType("xid")
                         .HasColumnName("xmin");
-
-                    b.Property<bool>("Warns")
-                        .ValueGeneratedOnAddOrUpdate()
-                        .HasColumnType("boolean")
-                        .HasColumnName("warns")
-                        .HasComputedColumnSql("coalesce(jsonb_array_length(feedback -> 'warningSigns') > 0, false)", true);
 
                     b.HasKey("PracticeId", "Id")
                         .HasName("pk_rehearsal");
@@ -1029,20 +1021,20 @@ namespace Practice.Store.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("client_id");
 
-                    b.Property<string>("Blocked")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("blocked");
-
-                    b.Property<string>("Gut")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("gut");
-
                     b.Property<string>("LongRuns")
                         .IsRequired()
                         .HasColumnType("jsonb")
                         .HasColumnName("long_runs");
+
+                    b.Property<byte[]>("SealedBlocked")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_blocked");
+
+                    b.Property<byte[]>("SealedGut")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_gut");
 
                     b.Property<uint>("Version")
                         .IsConcurrencyToken()
@@ -1066,19 +1058,19 @@ namespace Practice.Store.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("id");
 
-                    b.Property<string>("Answers")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("answers");
-
-                    b.Property<string>("Clearances")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("clearances");
-
                     b.Property<Guid>("ClientId")
                         .HasColumnType("uuid")
                         .HasColumnName("client_id");
+
+                    b.Property<byte[]>("SealedAnswers")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_answers");
+
+                    b.Property<byte[]>("SealedClearances")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("sealed_clearances");
 
                     b.Property<LocalDate>("TakenOn")
                         .HasColumnType("date")

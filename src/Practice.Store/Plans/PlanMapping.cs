@@ -2,7 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Practice.Domain.Plans;
 using Practice.Domain.Races;
-using Practice.Store.Documents;
+using Practice.Store.Sealing;
 
 namespace Practice.Store.Plans;
 
@@ -15,7 +15,7 @@ internal sealed class PlanMapping : IEntityTypeConfiguration<PlanVersion>
         builder.HasVersion();
         builder.Property(p => p.Status).HasConversion<string>().HasMaxLength(20);
         builder.Property(p => p.IssuedBy).HasMaxLength(200);
-        builder.Property(p => p.Plan).IsDocument();
+        builder.IsSealed(p => p.Plan);
         builder
             .HasIndex(p => new
             {

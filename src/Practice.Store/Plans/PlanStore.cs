@@ -121,4 +121,38 @@ public sealed class PlanStore
             db => db.PlanVersions.Where(p => p.Id == version.Value.Id),
             cancel
         );
+
+    /// <summary>
+    /// Files that a version was withdrawn. The plan itself is not written again: it was frozen when it was issued, and the
+    /// same plan sealed anew would read as another.
+    /// </summary>
+    /// <returns>Whether it was filed: false when somebody changed the version meanwhile.</returns>
+    public async Task<bool> Withdraw(
+        OnFile<PlanVersion> withdrawn,
+        AuditEntry audit,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(audit.PracticeId);
+        await using var both = await db.Database.BeginTransactionAsync(cancel);
+        var (version, status, reason) = (
+            withdrawn.Version,
+            withdrawn.Value.Status,
+            withdrawn.Value.Reason
+        );
+        var filed = await db
+            .PlanVersions.Where(p =>
+                p.Id == withdrawn.Value.Id && EF.Property<uint>(p, TenantMapping.Version) == version
+            )
+            .ExecuteUpdateAsync(
+                set => set.SetProperty(p => p.Status, status).SetProperty(p => p.Reason, reason),
+                cancel
+            );
+        if (filed == 0)
+            return false;
+        db.Add(audit);
+        await db.SaveChangesAsync(cancel);
+        await both.CommitAsync(cancel);
+        return true;
+    }
 }

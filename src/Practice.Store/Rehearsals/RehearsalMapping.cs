@@ -4,6 +4,7 @@ using Practice.Domain.Clients;
 using Practice.Domain.Races;
 using Practice.Domain.Rehearsals;
 using Practice.Store.Documents;
+using Practice.Store.Sealing;
 
 namespace Practice.Store.Rehearsals;
 
@@ -11,32 +12,18 @@ internal sealed class RehearsalMapping
     : IEntityTypeConfiguration<Rehearsal>,
         IEntityTypeConfiguration<RehearsalBackground>
 {
-    /// <summary>How much is tried, read out of the document by the database: lists need no document.</summary>
-    public const string Kind = "Kind";
-
-    /// <summary>Whether the feedback tells of a warning sign, read out of the document by the database.</summary>
-    public const string Warns = "Warns";
-
     public void Configure(EntityTypeBuilder<Rehearsal> builder)
     {
         builder.ToTable("rehearsal");
         builder.HasTenantKey(r => r.PracticeId, r => r.Id);
         builder.HasVersion();
+        builder.Property(r => r.Kind).HasConversion<string>().HasMaxLength(20);
         builder.Property(r => r.Status).HasConversion<string>().HasMaxLength(20);
-        builder.Property(r => r.Details).IsDocument();
-        builder.Property(r => r.Plan).IsDocument();
-        builder.Property(r => r.Feedback).IsDocument();
-        builder.Property(r => r.Decision).IsDocument();
-        builder
-            .Property<RehearsalKind>(Kind)
-            .HasConversion<string>()
-            .HasComputedColumnSql("details ->> 'kind'", stored: true);
-        builder
-            .Property<bool>(Warns)
-            .HasComputedColumnSql(
-                "coalesce(jsonb_array_length(feedback -> 'warningSigns') > 0, false)",
-                stored: true
-            );
+        builder.IsSealed(r => r.Details);
+        builder.IsSealed(r => r.Plan);
+        builder.IsSealed(r => r.Feedback);
+        builder.IsSealed(r => r.Decision);
+        builder.IsSealed(r => r.CancelledBecause);
         builder.HasIndex(r => new { r.PracticeId, r.RaceId });
         builder.HasIndex(r => new { r.PracticeId, r.ClientId });
         builder.HasOne<Client>().WithMany().HasForeignKey(r => new { r.PracticeId, r.ClientId });
@@ -49,8 +36,8 @@ internal sealed class RehearsalMapping
         builder.HasTenantKey(b => b.PracticeId, b => b.ClientId);
         builder.HasVersion();
         builder.Property(b => b.LongRuns).IsDocument();
-        builder.Property(b => b.Blocked).IsDocument();
-        builder.Property(b => b.Gut).IsDocument();
+        builder.IsSealed(b => b.Blocked);
+        builder.IsSealed(b => b.Gut);
         builder
             .HasOne<Client>()
             .WithOne()

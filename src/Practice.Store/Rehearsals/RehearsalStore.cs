@@ -1,15 +1,23 @@
 using System.Collections.Immutable;
+using System.Linq.Expressions;
 using Microsoft.EntityFrameworkCore;
 using Practice.Domain.Caseload;
 using Practice.Domain.Plans;
 using Practice.Domain.Practices;
 using Practice.Domain.Rehearsals;
+using Practice.Store.Sealing;
 
 namespace Practice.Store.Rehearsals;
 
 /// <summary>The rehearsals of a practice's clients.</summary>
 public sealed class RehearsalStore
 {
+    private static readonly RehearsalStatus[] Told =
+    [
+        RehearsalStatus.FedBack,
+        RehearsalStatus.Reviewed,
+    ];
+
     private readonly IDbContextFactory<PracticeDb> _contexts;
 
     internal RehearsalStore(IDbContextFactory<PracticeDb> contexts) => _contexts = contexts;
@@ -95,10 +103,7 @@ public sealed class RehearsalStore
     )
     {
         await using var db = _contexts.Open(practiceId);
-        return
-        [
-            .. await Rows(db.Rehearsals.Where(r => raceIds.Contains(r.RaceId))).ToListAsync(cancel),
-        ];
+        return await Rows(db, r => raceIds.Contains(r.RaceId), cancel);
     }
 
     /// <summary>Every rehearsal of the caseload that was told of and not yet reviewed, or that told of a warning sign.</summary>
@@ -108,10 +113,8 @@ public sealed class RehearsalStore
     )
     {
         await using var db = _contexts.Open(practiceId);
-        var toRead = db.Rehearsals.Where(r =>
-            r.Status == RehearsalStatus.FedBack || EF.Property<bool>(r, RehearsalMapping.Warns)
-        );
-        return [.. await Rows(toRead).ToListAsync(cancel)];
+        var told = await Rows(db, r => Told.Contains(r.Status), cancel);
+        return [.. told.Where(r => r.Status == RehearsalStatus.FedBack || r.Warns)];
     }
 
     /// <summary>Rehearsals in which a client told of a warning sign, earliest first.</summary>
@@ -122,24 +125,59 @@ public sealed class RehearsalStore
     )
     {
         await using var db = _contexts.Open(practiceId);
-        var warning = db.Rehearsals.Where(r =>
-            clientIds.Contains(r.ClientId) && EF.Property<bool>(r, RehearsalMapping.Warns)
+        var told = await Rows(
+            db,
+            r => clientIds.Contains(r.ClientId) && Told.Contains(r.Status),
+            cancel
         );
-        return [.. await InOrder(warning).ToListAsync(cancel)];
+        var warning = told.Where(r => r.Warns).Select(r => r.RehearsalId).ToArray();
+        return warning is []
+            ? []
+            :
+            [
+                .. await InOrder(db.Rehearsals.Where(r => warning.Contains(r.Id)))
+                    .ToListAsync(cancel),
+            ];
     }
 
     private static IQueryable<Rehearsal> InOrder(IQueryable<Rehearsal> rehearsals) =>
         rehearsals.OrderBy(r => r.RunOn).ThenBy(r => r.Id);
 
-    private static IQueryable<RehearsalRow> Rows(IQueryable<Rehearsal> rehearsals) =>
-        InOrder(rehearsals.Where(r => r.Status != RehearsalStatus.Cancelled))
-            .Select(r => new RehearsalRow(
+    /// <summary>
+    /// In brief, without those cancelled. Whether a sign warns is a sealed fact: the database cannot be asked for it, so
+    /// the feedback is opened here.
+    /// </summary>
+    private static async Task<ImmutableArray<RehearsalRow>> Rows(
+        PracticeDb db,
+        Expression<Func<Rehearsal, bool>> which,
+        CancellationToken cancel
+    )
+    {
+        var feedback = SealedColumn.Of<Rehearsal>(db, nameof(Rehearsal.Feedback));
+        var rows = await InOrder(db.Rehearsals.Where(which))
+            .Where(r => r.Status != RehearsalStatus.Cancelled)
+            .Select(r => new
+            {
                 r.Id,
                 r.RaceId,
                 r.ClientId,
-                EF.Property<RehearsalKind>(r, RehearsalMapping.Kind),
+                r.Kind,
                 r.RunOn,
                 r.Status,
-                EF.Property<bool>(r, RehearsalMapping.Warns)
-            ));
+                Feedback = EF.Property<byte[]?>(r, feedback.Column.Name),
+            })
+            .ToListAsync(cancel);
+        return
+        [
+            .. rows.Select(r => new RehearsalRow(
+                r.Id,
+                r.RaceId,
+                r.ClientId,
+                r.Kind,
+                r.RunOn,
+                r.Status,
+                feedback.Open<Feedback>(db, r.Id, r.Feedback)?.WarningSigns is { IsEmpty: false }
+            )),
+        ];
+    }
 }

@@ -110,6 +110,21 @@ internal static class Protection
             """
         );
 
+    /// <summary>The same now that plans are sealed.</summary>
+    public static void FreezeSealedPlans(this MigrationBuilder migration) =>
+        migration.Sql(
+            """
+            create trigger issued_plan_never_changes before update on plan_version for each row
+                when (
+                    old.status <> 'Draft'
+                    and (new.status = 'Draft'
+                        or (new.sealed_plan, new.number, new.race_id, new.issued_by, new.issued_at)
+                            is distinct from (old.sealed_plan, old.number, old.race_id, old.issued_by, old.issued_at))
+                )
+                execute function refuse_change_of_issued_plan();
+            """
+        );
+
     /// <summary>A table that belongs to no practice.</summary>
     public static void Grant(this MigrationBuilder migration, string table, string rights) =>
         migration.Sql($"grant {rights} on {table} to {Roles.Application};");

@@ -2,7 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Practice.Domain.Clients;
 using Practice.Domain.Screening;
-using Practice.Store.Documents;
+using Practice.Store.Sealing;
 
 namespace Practice.Store.Screening;
 
@@ -13,8 +13,8 @@ internal sealed class ScreeningMapping : IEntityTypeConfiguration<ScreeningRecor
         builder.ToTable("screening");
         builder.HasTenantKey(s => s.PracticeId, s => s.Id);
         builder.HasVersion();
-        builder.Property(s => s.Answers).IsDocument();
-        builder.Property(s => s.Clearances).IsDocument();
+        builder.IsSealed(s => s.Answers);
+        builder.IsSealed(s => s.Clearances);
         builder.HasIndex(s => new { s.PracticeId, s.ClientId }).IsUnique();
         builder.HasOne<Client>().WithMany().HasForeignKey(s => new { s.PracticeId, s.ClientId });
     }

@@ -62,7 +62,7 @@ public class PlanStoreTests(TwoPractices practices) : IClassFixture<TwoPractices
     }
 
     [Theory]
-    [InlineData("plan = 'null'")]
+    [InlineData("sealed_plan = ''")]
     [InlineData("status = 'Draft'")]
     [InlineData("issued_by = 'somebody else'")]
     public async Task An_issued_plan_never_changes_whatever_a_program_tries(string change)
@@ -90,7 +90,8 @@ public class PlanStoreTests(TwoPractices practices) : IClassFixture<TwoPractices
         filed.Value.Issue("A. Tester", Sample.Now);
         var issued = Assert.IsType<Saved<PlanVersion>>(await SaveAsync(filed)).Now;
         issued.Value.Withdraw("Wrong start time");
-        Assert.IsType<Saved<PlanVersion>>(await SaveAsync(issued));
+        Assert.True(await Plans.Withdraw(issued, Sample.Audit(Practice), Cancel));
+        Assert.False(await Plans.Withdraw(issued, Sample.Audit(Practice), Cancel));
         var read = await Plans.Find(Practice, filed.Value.Id, Cancel);
         Assert.Equal(PlanStatus.Withdrawn, read?.Value.Status);
     }

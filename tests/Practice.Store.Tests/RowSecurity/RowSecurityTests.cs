@@ -49,7 +49,7 @@ public class RowSecurityTests(TwoPractices practices) : IClassFixture<TwoPractic
     {
         await using var connection = await OpenAsync(practices.Ours.PracticeId);
         var theirs = $"where id = '{practices.TheirClient.Id}'";
-        Assert.Equal(0, await RunAsync(connection, $"update client set notes = 'x' {theirs}"));
+        Assert.Equal(0, await RunAsync(connection, $"update client set given_name = 'x' {theirs}"));
         Assert.Equal(0, await RunAsync(connection, $"delete from client {theirs}"));
     }
 

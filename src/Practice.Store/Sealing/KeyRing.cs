@@ -1,0 +1,24 @@
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Practice.Store.Sealing;
+
+/// <summary>The data-protection keys of the installation: they stand in PostgreSQL, so that every replica has the same.</summary>
+internal static class KeyRing
+{
+    public static IServiceCollection AddKeyRing(
+        this IServiceCollection services,
+        KeyCertificate certificate
+    )
+    {
+        var keys = services
+            .AddDataProtection()
+            .PersistKeysToDbContext<PracticeDb>()
+            .SetApplicationName("practice");
+        if (certificate.Current is { } current)
+            keys.ProtectKeysWithCertificate(current);
+        if (certificate.Former is { } former)
+            keys.UnprotectKeysWithAnyCertificate(former);
+        return services.AddSingleton<HealthSeal>();
+    }
+}
