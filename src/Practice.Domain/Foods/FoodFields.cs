@@ -52,9 +52,12 @@ internal sealed class FoodFields(string id, string path, JsonElement element)
         : throw Fault(id, path + field, "is not a list");
 
     public FoodFields Part(string field) =>
+        PartOrNull(field) ?? throw Fault(id, path + field, "is missing");
+
+    public FoodFields? PartOrNull(string field) =>
         Find(field) is { ValueKind: JsonValueKind.Object } value
             ? new(id, $"{path}{field}.", value)
-            : throw Fault(id, path + field, "is missing");
+            : null;
 
     public IEnumerable<FoodFields> Parts(string field) =>
         Items(field).Select(item => new FoodFields(id, $"{path}{field}.", item));

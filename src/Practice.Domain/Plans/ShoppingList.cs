@@ -1,64 +1,7 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Practice.Domain.Foods;
 
 namespace Practice.Domain.Plans;
-
-/// <summary>A food to buy, for the whole plan.</summary>
-/// <param name="Name">Name as planned.</param>
-/// <param name="Needed">All its portions as one: what the plan eats.</param>
-/// <param name="Times">In how many sittings it is eaten.</param>
-public sealed record ShoppingItem(string Name, Portion Needed, int Times)
-{
-    private const char NoBreak = '\u00A0';
-
-    /// <summary>
-    /// What to buy, rounded up to what can be bought: whole pieces, 50 g or 100 g, 100 ml. Weights are as eaten, so
-    /// cooked where the food is eaten cooked.
-    /// </summary>
-    public string ToBuy(HouseholdUnits units)
-    {
-        if (Needed.Serving.Style == ServingStyle.Counted)
-            return PortionWords.Full(WholePieces, units);
-        var household = PortionWords.Household(Needed, units);
-        return units == HouseholdUnits.Metric || household == PortionWords.Grams(Needed)
-            ? Scales
-            : $"{household} ({Scales})";
-    }
-
-    /// <summary>What to buy, without any number beside a unit.</summary>
-    public string ToBuyInWords(HouseholdUnits units) =>
-        Needed.Serving.Style == ServingStyle.Counted ? PortionWords.NumberFree(WholePieces, units)
-        : Times == 1 ? PortionWords.NumberFree(Needed, units)
-        : $"enough for {KitchenNumber.Phrase(Times, "meal or snack", "meals or snacks")}";
-
-    private Portion WholePieces
-    {
-        get
-        {
-            var perStep = Needed.Serving.UnitsPerStep;
-            var steps = decimal.Ceiling(Needed.Steps * perStep) / perStep;
-            return Needed with { Steps = (int)decimal.Ceiling(steps) };
-        }
-    }
-
-    private string Scales
-    {
-        get
-        {
-            var poured = Needed.Serving.Style == ServingStyle.Poured;
-            var amount = poured ? Needed.Millilitres : Needed.Grams;
-            var step = poured || amount > 500 ? 100 : 50;
-            var rounded = decimal.Ceiling(amount / step) * step;
-            return rounded < 1000
-                ? Number(rounded) + NoBreak + (poured ? "ml" : "g")
-                : Number(rounded / 1000) + NoBreak + (poured ? "litres" : "kg");
-        }
-    }
-
-    private static string Number(decimal amount) =>
-        amount.ToString("0.#", CultureInfo.InvariantCulture);
-}
 
 /// <summary>A section of a shop with what to take from it.</summary>
 /// <param name="Group">Kind of food.</param>

@@ -22,11 +22,11 @@ internal static class ShoppingPart
                 : $"{dates.Day(eaten[0].Date)} to {dates.Day(eaten[^1].Date)}";
         // that dry rice and pasta weigh under half of what they weigh cooked is general knowledge, no source
         var intro =
-            $"For one person, {days}. Whole pieces are rounded up. "
+            $"For one person, {days}. "
             + (
                 reader.IsNumberFree
-                    ? "Amounts are as eaten: dry rice, pasta and grains swell to more than twice as much."
-                    : "Weights are as eaten: dry rice, pasta and grains weigh under half of what they do cooked."
+                    ? "Whole pieces are rounded up. Amounts are as eaten: dry rice, pasta and grains swell to more than twice as much."
+                    : "Rounded up to packs as shops commonly sell them: take the nearest yours has. Weights are as eaten unless the food is named dry."
             );
         return
         [
@@ -42,8 +42,7 @@ internal static class ShoppingPart
     }
 
     private static CheckItem Item(ShoppingItem item, Reader reader) =>
-        new(
-            item.Name,
-            reader.IsNumberFree ? item.ToBuyInWords(reader.Units) : item.ToBuy(reader.Units)
-        );
+        reader.IsNumberFree
+            ? new(item.Name, item.ToBuyInWords(reader.Units))
+            : new(item.NameInShop(reader.Units), item.ToBuy(reader.Units));
 }

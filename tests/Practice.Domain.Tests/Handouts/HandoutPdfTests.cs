@@ -32,7 +32,7 @@ public sealed class HandoutPdfTests
     [InlineData("american", 612, 792, 4)]
     [InlineData("number-free", 595, 842, 4)]
     [InlineData("large-print", 595, 842, 9)]
-    [InlineData("long", 595, 842, 6)]
+    [InlineData("long", 595, 842, 7)]
     public void Pages_have_the_size_of_the_paper_and_say_which_of_how_many_they_are(
         string paper,
         int width,

@@ -37,57 +37,52 @@ public sealed class ShoppingListTests
         Assert.Equal("Bread and bakery", sections[0].Title);
     }
 
-    [Fact]
-    public void Days_are_summed_and_rounded_up_to_what_can_be_bought()
-    {
-        Assert.Equal("800 g", Plain(Item("White rice, boiled").ToBuy(HouseholdUnits.Metric)));
-        Assert.Equal("150 g", Plain(Item("Corn flakes").ToBuy(HouseholdUnits.Metric)));
-        Assert.Equal(
-            "6 slices (162 g)",
-            Plain(
-                (
-                    Item("White toast") with
-                    {
-                        Needed = Item("White toast").Needed with { Steps = 6 },
-                    }
-                ).ToBuy(HouseholdUnits.Metric)
-            )
-        );
-        Assert.Equal("700 ml", Plain(Item("Skimmed milk").ToBuy(HouseholdUnits.Metric)));
-    }
+    [Theory]
+    // 800 g boiled are cooked from 286 g
+    [InlineData("White rice, boiled", 16, "1 bag of 500 g (needs 290 g)")]
+    [InlineData("White rice, boiled", 42, "1 bag of 1 kg (needs 750 g)")]
+    [InlineData("Corn flakes", 7, "1 box of 375 g (needs 110 g)")]
+    [InlineData("White toast", 6, "1 loaf of 400 g (needs 6 slices)")]
+    [InlineData("Skimmed milk", 14, "1 bottle of 2 pints (needs 700 ml)")]
+    [InlineData("Skimmed milk", 25, "3 bottles of 1 pint (needs 1.25 litres)")]
+    [InlineData("Bagel, plain", 1, "1 pack of 5 (needs 1 bagel)")]
+    [InlineData("Bagel, plain", 11, "2 packs of 5 (needs 6 bagels)")]
+    public void Days_are_summed_and_rounded_up_to_packs_that_shops_sell(
+        string name,
+        int steps,
+        string bought
+    ) => Assert.Equal(bought, Bought(name, steps, HouseholdUnits.Metric));
 
     [Theory]
-    [InlineData(1, "1 bagel (105 g)")]
-    [InlineData(2, "1 bagel (105 g)")]
-    [InlineData(5, "3 bagels (315 g)")]
-    public void Half_a_piece_can_not_be_bought(int halves, string bought)
-    {
-        var bagels = Item("Bagel, plain");
-        var item = bagels with { Needed = bagels.Needed with { Steps = halves } };
-        Assert.Equal(bought, Plain(item.ToBuy(HouseholdUnits.Metric)));
-    }
+    [InlineData("White rice, boiled", 16, "1 bag of 1 lb (needs 290 g)")]
+    [InlineData("Skimmed milk", 14, "1 carton of 1 quart (needs 24 fl oz, 700 ml)")]
+    [InlineData("Bagel, plain", 11, "1 pack of 6 (needs 6 bagels)")]
+    public void American_shops_have_packs_of_their_own(string name, int steps, string bought) =>
+        Assert.Equal(bought, Bought(name, steps, HouseholdUnits.UsCustomary));
+
+    [Theory]
+    [InlineData("Banana, ripe", 1, "1 banana (118 g)")]
+    [InlineData("Carrots, soft-cooked", 3, "150 g")]
+    public void What_is_sold_loose_or_nobody_knows_the_pack_of_is_rounded_by_itself(
+        string name,
+        int steps,
+        string bought
+    ) => Assert.Equal(bought, Bought(name, steps, HouseholdUnits.Metric));
 
     [Fact]
-    public void Much_is_said_in_kilograms_and_litres()
+    public void What_is_cooked_dry_is_looked_for_dry_in_the_shop()
     {
-        var rice = Item("White rice, boiled");
-        var milk = Item("Skimmed milk");
         Assert.Equal(
-            "1.3 kg",
-            Plain(
-                (rice with { Needed = rice.Needed with { Steps = 25 } }).ToBuy(
-                    HouseholdUnits.Metric
-                )
-            )
+            "White rice, dry",
+            Item("White rice, boiled").NameInShop(HouseholdUnits.Metric)
         );
-        Assert.Equal(
-            "1.3 litres",
-            Plain(
-                (milk with { Needed = milk.Needed with { Steps = 25 } }).ToBuy(
-                    HouseholdUnits.Metric
-                )
-            )
-        );
+        Assert.Equal("Banana, ripe", Item("Banana, ripe").NameInShop(HouseholdUnits.Metric));
+    }
+
+    private static string Bought(string name, int steps, HouseholdUnits units)
+    {
+        var item = Item(name);
+        return Plain((item with { Needed = item.Needed with { Steps = steps } }).ToBuy(units));
     }
 
     [Fact]
