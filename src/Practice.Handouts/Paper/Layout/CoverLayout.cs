@@ -30,7 +30,7 @@ internal static class CoverLayout
             width,
             new(Face.SemiBold, type.Gentle(10.5), 1.35)
         );
-        var title = Title(cover.Title, width, setting);
+        var title = OneLine(cover.Title, width, 1.18, setting, 28, 24, 20);
         var lines = new TextBox(
             canvas,
             string.Join('\n', cover.Lines),
@@ -84,14 +84,22 @@ internal static class CoverLayout
         };
     }
 
-    /// <summary>A long name is set smaller before it takes a second line.</summary>
-    private static TextBox Title(string title, double width, Setting setting)
+    /// <summary>The largest of some sizes that takes one line; a long name is set small before it takes a second.</summary>
+    private static TextBox OneLine(
+        string text,
+        double width,
+        double leading,
+        Setting setting,
+        params ReadOnlySpan<double> sizes
+    )
     {
-        var sizes = new[] { 28.0, 24, 20 };
-        return sizes.Select(size => Box(size)).FirstOrDefault(box => box.LineCount == 1) ?? Box(20);
+        foreach (var size in sizes)
+            if (Box(size) is { LineCount: 1 } box)
+                return box;
+        return Box(sizes[^1]);
 
         TextBox Box(double size) =>
-            new(setting.Canvas, title, width, new(Face.Bold, setting.Type.Gentle(size), 1.18));
+            new(setting.Canvas, text, width, new(Face.Bold, setting.Type.Gentle(size), leading));
     }
 
     private static void DrawCountdown(
@@ -103,13 +111,8 @@ internal static class CoverLayout
     )
     {
         var (canvas, theme, type) = (setting.Canvas, setting.Theme, setting.Type);
-        var size = countdown.Figure.Length > 3 ? 26 : 46;
-        var figure = new TextBox(
-            canvas,
-            countdown.Figure,
-            width,
-            new(Face.Bold, type.Gentle(size), 1.02)
-        );
+        var largest = countdown.Figure.Length > 3 ? 26 : 46;
+        var figure = OneLine(countdown.Figure, width, 1.02, setting, largest, 22, 18);
         var caption = new TextBox(
             canvas,
             countdown.Caption,
