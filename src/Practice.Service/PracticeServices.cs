@@ -12,6 +12,7 @@ using Practice.Service.Courses;
 using Practice.Service.Debriefs;
 using Practice.Service.Demo;
 using Practice.Service.Desks;
+using Practice.Service.Foods;
 using Practice.Service.Hosting;
 using Practice.Service.Mail;
 using Practice.Service.News;
@@ -149,6 +150,10 @@ public static class PracticeServices
             .AddSingleton<ReviseClient>()
             .AddSingleton<WeighClient>()
             .AddSingleton<RecordSweatTest>()
+            .AddSingleton<Larder>()
+            .AddSingleton<OpenOwnFoods>()
+            .AddSingleton<KeepFood>()
+            .AddSingleton<AddMeasure>()
             .AddSingleton<CurrentScreening>()
             .AddSingleton<AnswerScreening>()
             .AddSingleton<ClearHold>()

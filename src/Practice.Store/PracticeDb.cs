@@ -5,6 +5,7 @@ using Practice.Domain.Caseload;
 using Practice.Domain.Clients;
 using Practice.Domain.Course;
 using Practice.Domain.Debriefs;
+using Practice.Domain.Foods.Own;
 using Practice.Domain.Plans;
 using Practice.Domain.Practices;
 using Practice.Domain.Races;
@@ -45,6 +46,8 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options, HealthSea
     public DbSet<Client> Clients => Set<Client>();
     public DbSet<ScreeningRecord> Screenings => Set<ScreeningRecord>();
     public DbSet<Race> Races => Set<Race>();
+    public DbSet<OwnFood> OwnFoods => Set<OwnFood>();
+    public DbSet<OwnMeasure> OwnMeasures => Set<OwnMeasure>();
     public DbSet<RaceCourse> Courses => Set<RaceCourse>();
     public DbSet<Debrief> Debriefs => Set<Debrief>();
     public DbSet<PlanVersion> PlanVersions => Set<PlanVersion>();
@@ -70,6 +73,8 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options, HealthSea
         builder.Entity<Client>().HasQueryFilter(c => c.PracticeId == Practice);
         builder.Entity<ScreeningRecord>().HasQueryFilter(s => s.PracticeId == Practice);
         builder.Entity<Race>().HasQueryFilter(r => r.PracticeId == Practice);
+        builder.Entity<OwnFood>().HasQueryFilter(f => f.PracticeId == Practice);
+        builder.Entity<OwnMeasure>().HasQueryFilter(m => m.PracticeId == Practice);
         builder.Entity<RaceCourse>().HasQueryFilter(c => c.PracticeId == Practice);
         builder.Entity<Debrief>().HasQueryFilter(d => d.PracticeId == Practice);
         builder.Entity<PlanVersion>().HasQueryFilter(p => p.PracticeId == Practice);

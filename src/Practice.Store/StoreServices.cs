@@ -8,6 +8,7 @@ using Practice.Store.Audit;
 using Practice.Store.Clients;
 using Practice.Store.Courses;
 using Practice.Store.Debriefs;
+using Practice.Store.Foods;
 using Practice.Store.Mail;
 using Practice.Store.News;
 using Practice.Store.Plans;
@@ -46,6 +47,7 @@ public static class StoreServices
         services.AddStore(contexts => new ClientStore(contexts));
         services.AddStore(contexts => new ScreeningStore(contexts));
         services.AddStore(contexts => new RaceStore(contexts));
+        services.AddStore(contexts => new OwnFoodStore(contexts));
         services.AddStore(contexts => new CourseStore(contexts));
         services.AddStore(contexts => new DebriefStore(contexts));
         services.AddStore(contexts => new PlanStore(contexts));

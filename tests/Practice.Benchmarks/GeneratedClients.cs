@@ -126,7 +126,12 @@ internal static class GeneratedClients
             BodyMass = mass,
             Days = LoadingLayout.Days(race.Start, mass, choices, targets, changes),
             Foods = EligibleFoods
-                .For(Library, diet ?? Diet.Unrestricted, tastes ?? Tastes.Unknown, changes)
+                .For(
+                    FoodLibrary.Standard,
+                    diet ?? Diet.Unrestricted,
+                    tastes ?? Tastes.Unknown,
+                    changes
+                )
                 .Allowed,
             Tastes = tastes ?? Tastes.Unknown,
             Style = style,

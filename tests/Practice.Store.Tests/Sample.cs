@@ -231,7 +231,16 @@ internal static class Sample
                 UsUnit = "large bagel",
                 UsUnitPlural = "large bagels",
                 Steps = [1, 2, 4],
-                Measures = [new HouseholdMeasure("cup", "cups", 80, HouseholdUnits.UsCustomary)],
+                Measures =
+                [
+                    new HouseholdMeasure(
+                        "cup",
+                        "cups",
+                        80,
+                        HouseholdUnits.UsCustomary,
+                        IsOwn: true
+                    ),
+                ],
             },
             Per100G = new Nutrients
             {

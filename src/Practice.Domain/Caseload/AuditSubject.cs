@@ -14,6 +14,9 @@ public enum SubjectKind
 
     /// <summary>A member of the team.</summary>
     Member,
+
+    /// <summary>A food of the practice's own.</summary>
+    Food,
 }
 
 /// <summary>What a line of audit is about, in words.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Practice.Domain.Foods.Own;
 
 namespace Practice.Domain.Foods;
 
@@ -182,10 +183,25 @@ public sealed record Food
     /// <summary>Whether there is no meat, fish, shellfish or gelatine in it.</summary>
     public bool IsVegetarian => !Is(FoodTraits.Meat) && !Is(FoodTraits.Seafood);
 
+    /// <summary>Whether a practice wrote it down itself.</summary>
+    public bool IsOwn => Origin.Dataset == OwnFood.Dataset;
+
     /// <summary>Whether it has all of the given traits.</summary>
     public bool Is(FoodTraits traits) => (Traits & traits) == traits;
 
     /// <summary>The name in the reader's words.</summary>
     public string NameIn(HouseholdUnits units) =>
         units == HouseholdUnits.UsCustomary ? UsName ?? Name : Name;
+
+    /// <summary>The food with more household measures.</summary>
+    internal Food WithMeasures(IEnumerable<HouseholdMeasure> measures)
+    {
+        var all = Serving.Measures.AddRange(measures);
+        return all.Length == Serving.Measures.Length
+            ? this
+            : this with
+            {
+                Serving = Serving with { Measures = all },
+            };
+    }
 }

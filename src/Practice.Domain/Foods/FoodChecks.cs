@@ -42,7 +42,7 @@ internal static class FoodChecks
         Demand(
             food,
             "per100g.potassium",
-            per100G.PotassiumMg is >= 0 and <= 20_000,
+            per100G.PotassiumMg is null or (>= 0 and <= 20_000),
             "is outside 0 to 20 g"
         );
         Demand(

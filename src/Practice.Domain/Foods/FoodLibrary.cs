@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Reflection;
+using Practice.Domain.Foods.Own;
 
 namespace Practice.Domain.Foods;
 
@@ -16,12 +17,15 @@ public sealed class FoodLibrary
     private readonly ImmutableArray<(Food Food, ImmutableArray<string> Words)> words;
 
     /// <summary>Makes a library of the given foods.</summary>
+    /// <param name="foods">The foods to choose from.</param>
+    /// <param name="retired">Foods that nobody chooses any more, but that plans and trials still name.</param>
     /// <exception cref="InvalidDataException">Two foods have the same id.</exception>
-    public FoodLibrary(IEnumerable<Food> foods)
+    public FoodLibrary(IEnumerable<Food> foods, IEnumerable<Food>? retired = null)
     {
         All = [.. foods];
+        Retired = [.. retired ?? []];
         var seen = new Dictionary<string, Food>(StringComparer.Ordinal);
-        foreach (var food in All)
+        foreach (var food in All.Concat(Retired))
         {
             if (!seen.TryAdd(food.Id, food))
             {
@@ -40,8 +44,37 @@ public sealed class FoodLibrary
     /// <summary>All foods, in the order of the aisles.</summary>
     public ImmutableArray<Food> All { get; }
 
-    /// <summary>The food with that id; null when there is none.</summary>
+    /// <summary>Foods that nobody chooses any more.</summary>
+    public ImmutableArray<Food> Retired { get; }
+
+    /// <summary>The food with that id, retired or not; null when there is none.</summary>
     public Food? Find(string id) => byId.GetValueOrDefault(id);
+
+    /// <summary>The name of a food; a key that is not known stands for itself.</summary>
+    public string NameOf(string id) => Find(id)?.Name ?? id;
+
+    /// <summary>The standard library as a practice uses it: with its own measures, and its own foods among the others.</summary>
+    public static FoodLibrary With(
+        IReadOnlyCollection<OwnFood> foods,
+        IReadOnlyCollection<OwnMeasure> measures
+    )
+    {
+        ArgumentNullException.ThrowIfNull(foods);
+        ArgumentNullException.ThrowIfNull(measures);
+        if (foods.Count == 0 && measures.Count == 0)
+        {
+            return Standard;
+        }
+
+        var ofFood = measures.ToLookup(m => m.FoodId, m => m.Measure, StringComparer.Ordinal);
+        return new(
+            Standard
+                .All.Concat(foods.Where(f => f.RetiredAt is null).Select(f => f.Food))
+                .Select(food => food.WithMeasures(ofFood[food.Id]))
+                .OrderBy(food => food.Group),
+            foods.Where(f => f.RetiredAt is not null).Select(f => f.Food)
+        );
+    }
 
     /// <summary>
     /// Foods whose UK or US name has, for each word typed, a word that begins with it; accents and case do not

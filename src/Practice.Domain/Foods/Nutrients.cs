@@ -14,6 +14,7 @@ public sealed record Nutrients
             FructoseG = 0,
             SucroseG = 0,
             LactoseG = 0,
+            PotassiumMg = 0,
         };
 
     /// <summary>Energy, kcal.</summary>
@@ -49,8 +50,8 @@ public sealed record Nutrients
     /// <summary>Sodium, mg.</summary>
     public decimal SodiumMg { get; init; }
 
-    /// <summary>Potassium, mg.</summary>
-    public decimal PotassiumMg { get; init; }
+    /// <summary>Potassium, mg, where known.</summary>
+    public decimal? PotassiumMg { get; init; }
 
     /// <summary>Water, g.</summary>
     public decimal WaterG { get; init; }
@@ -72,6 +73,10 @@ public sealed record Nutrients
     /// foods add the ceilings, not this of the sum.
     /// </summary>
     public decimal LactoseCeilingG => LactoseG ?? SugarsG;
+
+    /// <summary>The most sucrose there can be, g: the sucrose where known, else all sugars that are not known to be others.</summary>
+    public decimal SucroseCeilingG =>
+        SucroseG ?? Math.Max(0, SugarsG - (GlucoseG ?? 0) - (FructoseG ?? 0) - (LactoseG ?? 0));
 
     /// <summary>These nutrients times a factor of zero or more.</summary>
     public Nutrients Times(decimal factor) =>

@@ -30,11 +30,13 @@ public enum HouseholdUnits
 /// <param name="Plural">Several of it.</param>
 /// <param name="Grams">What one holds, g.</param>
 /// <param name="Units">Whose kitchen word it is; null for everyone's.</param>
+/// <param name="IsOwn">Whether a practice added it: where it comes near it goes before the library's.</param>
 public sealed record HouseholdMeasure(
     string Name,
     string Plural,
     decimal Grams,
-    HouseholdUnits? Units = null
+    HouseholdUnits? Units = null,
+    bool IsOwn = false
 );
 
 /// <summary>

@@ -25,20 +25,24 @@ public sealed record EligibleFoods(
     public IEnumerable<Food> AddableByHand =>
         Allowed.Concat(Excluded.Where(e => !e.IsSafety).Select(e => e.Food));
 
-    /// <summary>Sorts a library for a client.</summary>
+    /// <summary>
+    /// Sorts a library for a client. Of its retired foods only those are told that the client must not have: one may
+    /// still stand in a draft.
+    /// </summary>
     public static EligibleFoods For(
-        ImmutableArray<Food> library,
+        FoodLibrary library,
         Diet diet,
         Tastes tastes,
         Adjustments adjustments
     )
     {
+        ArgumentNullException.ThrowIfNull(library);
         ArgumentNullException.ThrowIfNull(diet);
         ArgumentNullException.ThrowIfNull(tastes);
         ArgumentNullException.ThrowIfNull(adjustments);
         var allowed = ImmutableArray.CreateBuilder<Food>();
         var excluded = ImmutableArray.CreateBuilder<ExcludedFood>();
-        foreach (var food in library)
+        foreach (var food in library.All)
         {
             var reason = Unsafe(food, diet, adjustments);
             if (reason is not null)
@@ -51,6 +55,9 @@ public sealed record EligibleFoods(
             else
                 allowed.Add(food);
         }
+        foreach (var food in library.Retired)
+            if (Unsafe(food, diet, adjustments) is { } reason)
+                excluded.Add(new ExcludedFood(food, reason, IsSafety: true));
         return new EligibleFoods(allowed.ToImmutable(), excluded.ToImmutable());
     }
 
@@ -63,8 +70,12 @@ public sealed record EligibleFoods(
             return $"excluded by screening: {gluten}";
         if ((food.Traits & adjustments.ExcludedTraits) is not FoodTraits.None and var traits)
             return $"excluded by screening: {traits}";
-        if (adjustments.NoFructoseAtAll && food.Per100G.FructoseLoadG > TraceOfFructoseG)
+        if (adjustments.NoFructoseAtAll && food.Per100G.FructoseLoadG > TraceOfSugarG)
             return "excluded by screening: fructose or sucrose";
+        if (adjustments.NoSucroseAtAll && food.Per100G.SucroseCeilingG > TraceOfSugarG)
+            return "excluded by screening: sucrose";
+        if (adjustments.CaffeineMaxMgPerDay is 0 && food.Per100G.CaffeineMg > 0)
+            return "excluded by screening: caffeine";
         return adjustments.LactoseMaxPerOccasionG is 0 && !food.IsLactoseFree
             ? "excluded by screening: lactose"
             : null;
@@ -74,7 +85,7 @@ public sealed record EligibleFoods(
     /// What analyses of plain rice and potato find, g per 100 g (own rule): without it nothing would be left to eat. The
     /// metabolic team, whose clearance such a plan needs anyway, decides about it.
     /// </summary>
-    private const decimal TraceOfFructoseG = 0.1m;
+    private const decimal TraceOfSugarG = 0.1m;
 
     private static string? Unwanted(Food food, Diet diet, Tastes tastes)
     {

@@ -28,7 +28,8 @@ internal sealed record KitchenMeasure(decimal Count, string Name, string Plural,
             .Where(c => c.Count is >= 0.25m and <= 12m)
             .Select(c => (c.Measure, c.Count, Error: Error(c.Measure, c.Count, portion.Grams)))
             .Where(c => c.Error <= WorstError)
-            .OrderBy(c => c.Error + Clumsiness(c.Count))
+            .OrderByDescending(c => c.Measure.IsOwn)
+            .ThenBy(c => c.Error + Clumsiness(c.Count))
             .FirstOrDefault();
         return best.Measure is { } measure
             ? new(best.Count, measure.Name, measure.Plural, best.Error <= 0.03m)

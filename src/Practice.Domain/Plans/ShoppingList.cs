@@ -40,7 +40,7 @@ public static class ShoppingList
             .. days.SelectMany(d => d.Occasions)
                 .SelectMany(o => o.Portions)
                 // a food whose serving was edited between two portions can not be counted together
-                .GroupBy(p => (p.FoodId, p.Serving))
+                .GroupBy(p => (p.FoodId, p.Serving with { Measures = [] }))
                 .Select(g => Sum([.. g]))
                 .GroupBy(i => i.Needed.Group)
                 .OrderBy(g => g.Key)

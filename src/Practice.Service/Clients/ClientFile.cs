@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Practice.Domain.Caseload;
 using Practice.Domain.Clients;
 using Practice.Domain.Debriefs;
+using Practice.Domain.Foods;
 using Practice.Domain.Screening;
 
 namespace Practice.Service.Clients;
@@ -13,13 +14,15 @@ namespace Practice.Service.Clients;
 /// <param name="Outcome">What the answers mean today.</param>
 /// <param name="StandingHolds">Holds that nothing lifts today.</param>
 /// <param name="Warning">The one of them that a warning sign in a rehearsal raised; null without.</param>
+/// <param name="Foods">The practice's foods, to like and to refuse.</param>
 public sealed record ClientFile(
     OnFile<Client> Client,
     ImmutableArray<RaceRow> Races,
     ScreeningRecord Screening,
     ScreeningOutcome Outcome,
     ImmutableArray<Hold> StandingHolds,
-    Hold? Warning
+    Hold? Warning,
+    FoodLibrary Foods
 )
 {
     /// <summary>What was learned from races already run.</summary>

@@ -1,5 +1,6 @@
 using Practice.Service.Audit;
 using Practice.Service.Desks;
+using Practice.Service.Foods;
 using Practice.Service.Rehearsals;
 using Practice.Service.Screening;
 using Practice.Store.Clients;
@@ -16,6 +17,7 @@ public sealed class OpenClient(
     CurrentScreening screenings,
     WarningHolds warnings,
     RecordReads reads,
+    Larder larder,
     PracticeCalendar calendar
 )
 {
@@ -34,7 +36,8 @@ public sealed class OpenClient(
             screening,
             screening.Outcome(client.Value, calendar.Today),
             warning is null ? standing : [warning, .. standing],
-            warning
+            warning,
+            await larder.Run(desk, cancel)
         )
         {
             Debriefs = await debriefs.OfClient(desk.PracticeId, clientId, cancel),

@@ -8,6 +8,7 @@ using Practice.Domain.Races;
 using Practice.Domain.Screening;
 using Practice.Domain.Targets;
 using Practice.Service.Desks;
+using Practice.Service.Foods;
 using Practice.Service.Rehearsals;
 using Practice.Service.Screening;
 using Practice.Store.Clients;
@@ -21,6 +22,7 @@ internal sealed record RaceCase(
     OnFile<Race> Race,
     ScreeningOutcome Screening,
     ImmutableArray<Hold> StandingHolds,
+    FoodLibrary Larder,
     LocalDate Today
 )
 {
@@ -28,12 +30,7 @@ internal sealed record RaceCase(
         LoadingTargets.For(Client, Race.Value, Screening, choices, Today);
 
     public EligibleFoods Foods =>
-        EligibleFoods.For(
-            FoodLibrary.Standard.All,
-            Client.Diet,
-            Client.Tastes,
-            Screening.Adjustments
-        );
+        EligibleFoods.For(Larder, Client.Diet, Client.Tastes, Screening.Adjustments);
 }
 
 /// <summary>Gathers the case of a race.</summary>
@@ -42,6 +39,7 @@ public sealed class RaceCases(
     RaceStore races,
     CurrentScreening screenings,
     WarningHolds warnings,
+    Larder larder,
     PracticeCalendar calendar
 )
 {
@@ -66,6 +64,7 @@ public sealed class RaceCases(
                     : ImmutableArray<Hold>.Empty,
                 .. screening.StandingHolds(client.Value, today, finish),
             ],
+            await larder.Run(desk, cancel),
             today
         );
     }

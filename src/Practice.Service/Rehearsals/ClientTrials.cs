@@ -3,6 +3,7 @@ using Practice.Domain.Clients;
 using Practice.Domain.Foods;
 using Practice.Domain.Rehearsals;
 using Practice.Service.Desks;
+using Practice.Service.Foods;
 using Practice.Store.Rehearsals;
 
 namespace Practice.Service.Rehearsals;
@@ -16,16 +17,19 @@ public sealed record ReadTrial(Rehearsal Rehearsal, RehearsalReview Review);
 /// <param name="Trials">Trials, earliest first, for whatever race.</param>
 /// <param name="Suspects">Chances of the foods.</param>
 /// <param name="DoseResponse">Risk against dose; null with fewer than six trials.</param>
+/// <param name="Foods">The practice's foods, which the keys name.</param>
 public sealed record ClientTrials(
     ImmutableArray<ReadTrial> Trials,
     SuspectFoods Suspects,
-    DoseResponse? DoseResponse
+    DoseResponse? DoseResponse,
+    FoodLibrary Foods
 )
 {
     internal static ClientTrials Of(
         Client client,
         IEnumerable<Rehearsal> rehearsals,
-        RehearsalBackground background
+        RehearsalBackground background,
+        FoodLibrary foods
     )
     {
         var read = rehearsals
@@ -37,8 +41,9 @@ public sealed record ClientTrials(
         var trials = FoodTrial.Of(read.Select(r => r.Review), mass);
         return new(
             read,
-            SuspectFoods.Of(trials, Assumptions(background.Gut)),
-            Practice.Domain.Rehearsals.DoseResponse.Of(trials)
+            SuspectFoods.Of(trials, Assumptions(background.Gut, foods)),
+            Practice.Domain.Rehearsals.DoseResponse.Of(trials),
+            foods
         );
     }
 
@@ -53,23 +58,27 @@ public sealed record ClientTrials(
             : review;
     }
 
-    private static SuspectAssumptions Assumptions(GutHistory gut) =>
+    private static SuspectAssumptions Assumptions(GutHistory gut, FoodLibrary foods) =>
         SuspectAssumptions.Default with
         {
-            Priors = FoodLibrary.Standard.All.ToImmutableDictionary(
-                food => food.Id,
-                food => FoodPrior.Of(food, gut)
-            ),
+            Priors = foods
+                .All.Concat(foods.Retired)
+                .ToImmutableDictionary(food => food.Id, food => FoodPrior.Of(food, gut)),
         };
 }
 
 /// <summary>Reads all trials of a client.</summary>
-public sealed class ReadTrials(RehearsalStore rehearsals, RehearsalCalendars calendars)
+public sealed class ReadTrials(
+    RehearsalStore rehearsals,
+    RehearsalCalendars calendars,
+    Larder larder
+)
 {
     internal async Task<ClientTrials> Of(Desk desk, Client client, CancellationToken cancel) =>
         ClientTrials.Of(
             client,
             await rehearsals.OfClient(desk.PracticeId, client.Id, cancel),
-            await calendars.Background(desk, client.Id, cancel)
+            await calendars.Background(desk, client.Id, cancel),
+            await larder.Run(desk, cancel)
         );
 }

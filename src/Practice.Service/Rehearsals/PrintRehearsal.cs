@@ -85,7 +85,7 @@ public sealed class PrintRehearsal(
             Suspects = file.Trials.Suspects,
             Diff = file.Came?.Diff,
             NextVersion = file.Came?.Version.Number,
-            FoodName = id => FoodLibrary.Standard.Find(id)?.Name ?? id,
+            FoodName = file.Trials.Foods.NameOf,
             MassAllowed = file.MassAllowed,
             Today = calendar.Today,
             Paper = paper,

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Practice.Domain.Plans;
 using Practice.Domain.Rehearsals;
 using Practice.Service.Desks;
+using Practice.Service.Foods;
 using Practice.Store.Plans;
 using Practice.Store.Races;
 using Practice.Store.Rehearsals;
@@ -13,7 +14,8 @@ public sealed class ProposeRehearsals(
     RaceStore races,
     PlanStore plans,
     RehearsalStore rehearsals,
-    RehearsalCalendars calendars
+    RehearsalCalendars calendars,
+    Larder larder
 )
 {
     /// <returns>The rehearsals; null when the practice has no such race.</returns>
@@ -32,7 +34,8 @@ public sealed class ProposeRehearsals(
             background,
             calendar,
             Propose(calendar, all),
-            await Version(desk, raceId, cancel)
+            await Version(desk, raceId, cancel),
+            await larder.Run(desk, cancel)
         );
     }
 

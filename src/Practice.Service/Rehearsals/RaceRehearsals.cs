@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Practice.Domain.Foods;
 using Practice.Domain.Plans;
 using Practice.Domain.Races;
 using Practice.Domain.Rehearsals;
@@ -17,11 +18,13 @@ public sealed record PlacedRehearsal(Rehearsal Rehearsal, ImmutableArray<Placeme
 /// <param name="Calendar">The calendar that judges every place.</param>
 /// <param name="Proposal">What is still to be booked, with why; places that are booked already are not in it.</param>
 /// <param name="Version">The plan version that a rehearsal would take; null before there is a plan.</param>
+/// <param name="Foods">The practice's foods, for those that gave trouble in the past.</param>
 public sealed record RaceRehearsals(
     Race Race,
     ImmutableArray<PlacedRehearsal> Rehearsals,
     RehearsalBackground Background,
     RehearsalCalendar Calendar,
     RehearsalProposal Proposal,
-    PlanVersion? Version
+    PlanVersion? Version,
+    FoodLibrary Foods
 );

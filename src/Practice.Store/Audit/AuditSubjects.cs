@@ -50,6 +50,8 @@ internal static class AuditSubjects
                 .ToListAsync(cancel)
         )
             named[m.Id] = new AuditSubject(SubjectKind.Member, m.DisplayName);
+        foreach (var f in await db.OwnFoods.Where(f => keys.Contains(f.Id)).ToListAsync(cancel))
+            named[f.Id] = new AuditSubject(SubjectKind.Food, f.Sheet.Name);
         return named.ToImmutable();
     }
 }

@@ -401,6 +401,96 @@ namespace Practice.Store.Migrations
                     b.ToTable("race_debrief", (string)null);
                 });
 
+            modelBuilder.Entity("Practice.Domain.Foods.Own.OwnFood", b =>
+                {
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("practice_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("NameKey")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("name_key");
+
+                    b.Property<Instant?>("RetiredAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("retired_at");
+
+                    b.Property<string>("Sheet")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("sheet");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("PracticeId", "Id")
+                        .HasName("pk_own_food");
+
+                    b.HasIndex("PracticeId", "NameKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_own_food_practice_id_name_key")
+                        .HasFilter("retired_at is null");
+
+                    b.ToTable("own_food", (string)null);
+                });
+
+            modelBuilder.Entity("Practice.Domain.Foods.Own.OwnMeasure", b =>
+                {
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("practice_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("FoodId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("food_id");
+
+                    b.Property<decimal>("Grams")
+                        .HasColumnType("numeric")
+                        .HasColumnName("grams");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("name");
+
+                    b.Property<string>("Plural")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("plural");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("PracticeId", "Id")
+                        .HasName("pk_own_measure");
+
+                    b.HasIndex("PracticeId", "FoodId", "Name")
+                        .IsUnique()
+                        .HasDatabaseName("ix_own_measure_practice_id_food_id_name");
+
+                    b.ToTable("own_measure", (string)null);
+                });
+
             modelBuilder.Entity("Practice.Domain.Plans.PlanVersion", b =>
                 {
                     b.Property<Guid>("PracticeId")
@@ -1384,6 +1474,26 @@ namespace Practice.Store.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_race_debrief_race_practice_id_race_id");
+                });
+
+            modelBuilder.Entity("Practice.Domain.Foods.Own.OwnFood", b =>
+                {
+                    b.HasOne("Practice.Domain.Practices.PracticeProfile", null)
+                        .WithMany()
+                        .HasForeignKey("PracticeId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_own_food_practice_practice_id");
+                });
+
+            modelBuilder.Entity("Practice.Domain.Foods.Own.OwnMeasure", b =>
+                {
+                    b.HasOne("Practice.Domain.Practices.PracticeProfile", null)
+                        .WithMany()
+                        .HasForeignKey("PracticeId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_own_measure_practice_practice_id");
                 });
 
             modelBuilder.Entity("Practice.Domain.Plans.PlanVersion", b =>

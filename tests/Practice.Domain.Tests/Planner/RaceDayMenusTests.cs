@@ -87,7 +87,7 @@ public sealed class RaceDayMenusTests
             BodyMass = BodyMass.OfKilograms(kg),
             Days = [day],
             Foods = EligibleFoods
-                .For(FoodLibrary.Standard.All, diet, Tastes.Unknown, Adjustments.None)
+                .For(FoodLibrary.Standard, diet, Tastes.Unknown, Adjustments.None)
                 .Allowed,
         };
         return Sample.Quick(request);

@@ -130,6 +130,48 @@ public class EligibleFoodsTests
         Assert.Single(Sort(rice).Allowed);
     }
 
+    [Fact]
+    public void Who_must_have_no_sucrose_is_served_none_and_none_that_may_be_hidden_in_sugars()
+    {
+        var deficiency = Adjustments.None with { NoSucroseAtAll = true };
+        Assert.Empty(
+            Sort(Of(new() { SugarsG = 5, SucroseG = 5 }), adjustments: deficiency).AddableByHand
+        );
+        Assert.Empty(Sort(Of(new() { SugarsG = 5 }), adjustments: deficiency).AddableByHand);
+        Assert.Single(
+            Sort(Of(new() { SugarsG = 5, LactoseG = 5 }), adjustments: deficiency).Allowed
+        );
+    }
+
+    [Fact]
+    public void Who_must_have_no_caffeine_is_served_none()
+    {
+        var cola = Of(new() { CaffeineMg = 8 });
+        Assert.Empty(
+            Sort(cola, adjustments: Adjustments.None with { CaffeineMaxMgPerDay = 0 }).AddableByHand
+        );
+        Assert.Single(
+            Sort(cola, adjustments: Adjustments.None with { CaffeineMaxMgPerDay = 200 }).Allowed
+        );
+    }
+
+    [Fact]
+    public void Of_retired_foods_only_what_the_client_must_not_have_is_told()
+    {
+        var milky = SampleFood.With(Allergen.Milk);
+        var retired = new FoodLibrary([], [milky]);
+        var allergic = Diet.Unrestricted with { Allergies = [Allergen.Milk] };
+
+        Assert.True(Assert.Single(Sort(retired, allergic).Excluded).IsSafety);
+        Assert.Empty(Sort(retired, Diet.Unrestricted).Excluded);
+        Assert.Empty(Sort(retired, Diet.Unrestricted).Allowed);
+    }
+
+    private static Food Of(Nutrients nutrients) => SampleFood.Toast with { Per100G = nutrients };
+
+    private static EligibleFoods Sort(FoodLibrary library, Diet diet) =>
+        EligibleFoods.For(library, diet, Tastes.Unknown, Adjustments.None);
+
     private static EligibleFoods Sort(
         Food food,
         Diet? diet = null,
@@ -137,7 +179,7 @@ public class EligibleFoodsTests
         Adjustments? adjustments = null
     ) =>
         EligibleFoods.For(
-            [food],
+            new FoodLibrary([food]),
             diet ?? Diet.Unrestricted,
             tastes ?? Tastes.Unknown,
             adjustments ?? Adjustments.None

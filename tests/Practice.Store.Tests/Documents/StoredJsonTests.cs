@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Practice.Domain.Clients;
+using Practice.Domain.Foods.Own;
 using Practice.Domain.Plans;
 using Practice.Store.Documents;
 
@@ -19,6 +20,17 @@ public class StoredJsonTests
     [Fact]
     public void The_sample_plan_leaves_nothing_at_its_default_so_that_nothing_can_get_lost_unseen() =>
         Assert.Empty(Unset.In(Sample.Plan(), "plan"));
+
+    [Fact]
+    public void A_food_that_a_practice_wrote_down_reads_back_as_it_was_written()
+    {
+        var sheet = SampleFood.Bar;
+        Assert.Equivalent(sheet, StoredJson.Read<FoodSheet>(StoredJson.Write(sheet)), strict: true);
+        Assert.Empty(Unset.In(sheet, "sheet"));
+        Assert.Null(
+            StoredJson.Read<FoodSheet>(StoredJson.Write(sheet with { Allergens = null })).Allergens
+        );
+    }
 
     [Fact]
     public void What_can_be_worked_out_is_not_stored()

@@ -7,6 +7,7 @@ using NodaTime;
 using Npgsql;
 using Practice.Domain.Caseload;
 using Practice.Domain.Clients;
+using Practice.Domain.Foods.Own;
 using Practice.Domain.Plans;
 using Practice.Domain.Practices;
 using Practice.Domain.Quantities;
@@ -16,8 +17,10 @@ using Practice.Domain.Targets;
 using Practice.Service;
 using Practice.Service.Clients;
 using Practice.Service.Desks;
+using Practice.Service.Foods;
 using Practice.Service.Races;
 using Practice.Store.Clients;
+using Practice.Store.Foods;
 using Practice.Store.Plans;
 using Practice.Store.Races;
 using Practice.TestSupport;
@@ -48,11 +51,15 @@ public sealed class ForgedKeysTests(TestPractice practice) : IClassFixture<TestP
         var clientId = await practice.NewClient();
         var raceId = await practice.NewRace(clientId);
         var plan = await practice.NewDraft(raceId);
+        var food = await practice
+            .Get<KeepFood>()
+            .Run(victim, SampleFood.Bar with { Name = Mark }, Cancel);
         Guid[] keys =
         [
             clientId,
             raceId,
             plan.Version.Value.Id,
+            Assert.IsType<FoodKept>(food).Key,
             victim.AccountId,
             victim.PracticeId,
         ];
@@ -169,6 +176,10 @@ public sealed class ForgedKeysTests(TestPractice practice) : IClassFixture<TestP
             return await practice.Get<RaceStore>().Find(victim.PracticeId, keys[1], Cancel);
         if (type == typeof(OnFile<PlanVersion>))
             return await practice.Get<PlanStore>().Find(victim.PracticeId, keys[2], Cancel);
+        if (type == typeof(OnFile<OwnFood>))
+            return await practice.Get<OwnFoodStore>().Find(victim.PracticeId, keys[3], Cancel);
+        if (type == typeof(FoodSheet))
+            return SampleFood.Bar with { Name = "forged" };
         if (type == typeof(RaceWeekPlan))
             return (await practice.Get<PlanStore>().Find(victim.PracticeId, keys[2], Cancel))!
                 .Value

@@ -49,12 +49,18 @@ public sealed class PermissionsTests(TestPractice practice) : IClassFixture<Test
 
     private static readonly string[] Deciders =
     [
+        "AddMeasure.Remove",
+        "AddMeasure.Run",
         "AssignClient.Run",
         "ClearHold.Run",
         "DecideRehearsal.Run",
         "ExportClient.Run",
         "HandOverCaseload.Run",
         "IssuePlan.Run",
+        "KeepFood.PutBack",
+        "KeepFood.Retire",
+        "KeepFood.Revise",
+        "KeepFood.Run",
         "WithdrawPlan.Run",
     ];
 

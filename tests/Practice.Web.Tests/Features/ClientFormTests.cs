@@ -4,6 +4,7 @@ using Practice.Domain.Clients;
 using Practice.Domain.Foods;
 using Practice.Service.Clients;
 using Practice.Web.Features.Clients.Details;
+using Practice.Web.Parts.Notices;
 
 namespace Practice.Web.Tests.Features;
 
@@ -43,7 +44,7 @@ public class ClientFormTests
 
     [Fact]
     public void What_is_on_file_comes_back_from_the_form_unchanged() =>
-        Assert.Equal(ClientLines.Of(Details), ClientLines.Of(ClientForm.Of(Details).Read()));
+        Assert.Equal(Lines(Details), Lines(ClientForm.Of(Details).Read()));
 
     [Fact]
     public void The_lines_show_every_detail_that_can_be_changed()
@@ -91,8 +92,11 @@ public class ClientFormTests
                 Notes = "",
             },
         ];
-        Assert.All(changed, c => Assert.NotEqual(ClientLines.Of(Details), ClientLines.Of(c)));
+        Assert.All(changed, c => Assert.NotEqual(Lines(Details), Lines(c)));
     }
+
+    private static ImmutableArray<FactLine> Lines(ClientDetails details) =>
+        ClientLines.Of(details, FoodLibrary.Standard);
 
     [Theory]
     [InlineData("1:41:00", 6060)]

@@ -40,7 +40,7 @@ internal static class DietWords
     public static string Of(HouseholdUnits units) =>
         units == HouseholdUnits.Metric ? "Grams and millilitres" : "Cups and ounces";
 
-    /// <summary>Names of foods by their keys; a key the library no longer knows stands for itself.</summary>
-    public static IEnumerable<string> Names(IEnumerable<string> foodIds) =>
-        foodIds.Select(id => FoodLibrary.Standard.Find(id)?.Name ?? id).Order();
+    /// <summary>Names of foods by their keys.</summary>
+    public static IEnumerable<string> Names(IEnumerable<string> foodIds, FoodLibrary foods) =>
+        foodIds.Select(foods.NameOf).Order();
 }

@@ -67,8 +67,6 @@ internal static class RehearsalWords
             _ => "The day after",
         };
 
-    public static string FoodName(string id) => FoodLibrary.Standard.Find(id)?.Name ?? id;
-
     /// <summary>Where a rehearsal stands, in words.</summary>
     public static string Standing(Rehearsal rehearsal) =>
         rehearsal switch

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Practice.Domain.Foods;
 using Practice.Service.Clients;
 using Practice.Web.Parts;
 using Practice.Web.Parts.Notices;
@@ -8,7 +9,7 @@ namespace Practice.Web.Features.Clients.Details;
 /// <summary>A client's details as lines of name and value, to lay two versions side by side.</summary>
 internal static class ClientLines
 {
-    public static ImmutableArray<FactLine> Of(ClientDetails details)
+    public static ImmutableArray<FactLine> Of(ClientDetails details, FoodLibrary foods)
     {
         var (body, diet, tastes) = (details.Physique, details.Diet, details.Tastes);
         string Figure(decimal? value, string unit) =>
@@ -40,10 +41,10 @@ internal static class ClientLines
                 )
             ),
             new("Kitchen", string.Join(", ", diet.Kitchen.Select(DietWords.Of))),
-            new("Likes", string.Join(" · ", DietWords.Names(tastes.Likes))),
-            new("Will not eat", string.Join(" · ", DietWords.Names(tastes.Dislikes))),
-            new("Sat well", string.Join(" · ", DietWords.Names(tastes.Tolerated))),
-            new("Suspected", string.Join(" · ", DietWords.Names(tastes.Suspect))),
+            new("Likes", string.Join(" · ", DietWords.Names(tastes.Likes, foods))),
+            new("Will not eat", string.Join(" · ", DietWords.Names(tastes.Dislikes, foods))),
+            new("Sat well", string.Join(" · ", DietWords.Names(tastes.Tolerated, foods))),
+            new("Suspected", string.Join(" · ", DietWords.Names(tastes.Suspect, foods))),
             new("Kitchen words", DietWords.Of(details.Units)),
             new("Notes", details.Notes),
         ];

@@ -23,7 +23,7 @@ public sealed record FoodQuestion
     public ImmutableArray<FoodOffer>? Offers { get; init; }
 
     /// <summary>What else a hand may add, beyond what is offered.</summary>
-    public ImmutableArray<Food> Others { get; init; } = [];
+    public FoodLibrary Others { get; init; } = new([]);
 
     public static FoodQuestion Swap(RaceWeekPlan plan, PortionRef portion) =>
         new()
@@ -43,7 +43,7 @@ public sealed record FoodQuestion
             Title = "Add a food",
             Hint =
                 "What goes with the plate comes first; search finds the rest of what this client may eat.",
-            Others = [.. foods.AddableByHand],
+            Others = new FoodLibrary(foods.AddableByHand),
         };
 
     public FoodQuestion With(ImmutableArray<SwapOption> swaps) =>
