@@ -109,7 +109,7 @@ public sealed class Client
     /// <summary>Kitchen words of the client's papers.</summary>
     public HouseholdUnits Units { get; private set; }
 
-    /// <summary>IANA key of the time zone the client lives in; null where it is the race's own, or not known.</summary>
+    /// <summary>IANA key of the time zone the client lives in; null where nobody said.</summary>
     public string? ZoneId { get; private set; }
 
     /// <summary>The practitioner's notes.</summary>

@@ -11,6 +11,9 @@ public sealed record ClientDetails
     public required string FamilyName { get; init; }
     public string? Email { get; init; }
     public required LocalDate BirthDate { get; init; }
+
+    /// <summary>IANA key of the time zone the client lives in; null where nobody said, then the practice's counts.</summary>
+    public string? ZoneId { get; init; }
     public required Physique Physique { get; init; }
     public Diet Diet { get; init; } = Diet.Unrestricted;
     public Tastes Tastes { get; init; } = Tastes.Unknown;
@@ -25,6 +28,7 @@ public sealed record ClientDetails
             FamilyName = client.FamilyName,
             Email = client.Email,
             BirthDate = client.BirthDate,
+            ZoneId = client.ZoneId,
             Physique = client.Physique,
             Diet = client.Diet,
             Tastes = client.Tastes,
@@ -42,6 +46,7 @@ public sealed record ClientDetails
         if (BirthDate < today.PlusYears(-120))
             throw new ArgumentException("The day of birth: more than 120 years ago.");
         client.Identify(GivenName, FamilyName, BirthDate, Email);
+        client.LiveIn(ZoneId);
         client.Measure(Physique);
         client.Restrict(Diet);
         client.Prefer(Tastes);

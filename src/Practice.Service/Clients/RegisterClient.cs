@@ -1,11 +1,16 @@
 using Practice.Domain.Clients;
 using Practice.Service.Desks;
+using Practice.Service.Hosting;
 using Practice.Store.Clients;
 
 namespace Practice.Service.Clients;
 
-/// <summary>Takes a client into care.</summary>
-public sealed class RegisterClient(ClientStore clients, PracticeCalendar calendar)
+/// <summary>Takes a client into care. Who does not say where she lives, lives where the practice is.</summary>
+public sealed class RegisterClient(
+    ClientStore clients,
+    PracticeCalendar calendar,
+    PracticeSettings settings
+)
 {
     /// <returns>Key of the new client.</returns>
     public async Task<Guid> Run(
@@ -24,6 +29,7 @@ public sealed class RegisterClient(ClientStore clients, PracticeCalendar calenda
             mass
         );
         details.ApplyTo(client, calendar.Today);
+        client.LiveIn(details.ZoneId ?? settings.Zone.Id);
         // whoever takes a client into care has her in the caseload; an assistant has none
         if (desk.MayDecide)
             client.Assign(desk.AccountId);

@@ -114,6 +114,7 @@ internal static class DemoCaseload
             },
             new("Ελένη", "Παπαδάκη", Sex.Female, 29, 163, 54m, Olive(0), Time(3, 40))
             {
+                Home = Athens,
                 RecentResult = Half(104),
                 WeeklyKm = 55,
                 Plan = DemoPlan.Draft,
@@ -168,6 +169,7 @@ internal static class DemoCaseload
             },
             new("Иван", "Петков", Sex.Male, 52, 179, 84m, Rose(1), Time(4, 10))
             {
+                Home = Sofia,
                 RecentResult = Half(118),
                 WeeklyKm = 42,
                 Answers = Healthy.With(
@@ -248,6 +250,7 @@ internal static class DemoCaseload
             },
             new("Dmitri", "Sorokin", Sex.Male, 35, 177, 69m, Lakes(3), Time(2, 59))
             {
+                Home = NewYork,
                 Vo2Max = 60,
                 WeeklyKm = 95,
                 Units = HouseholdUnits.UsCustomary,
@@ -312,6 +315,7 @@ internal static class DemoCaseload
             },
             new("Rafael", "Montoro", Sex.Male, 44, 174, 95m, Lakes(8), Time(4, 45))
             {
+                Home = NewYork,
                 RecentResult = Half(132),
                 WeeklyKm = 36,
                 BodyFatPercent = 31,

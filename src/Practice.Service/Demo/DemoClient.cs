@@ -38,6 +38,8 @@ internal sealed record DemoClient(
     Duration? Goal = null
 )
 {
+    /// <summary>Time zone the client lives in; null for the practice's.</summary>
+    public string? Home { get; init; }
     public decimal? BodyFatPercent { get; init; }
     public decimal? Vo2Max { get; init; }
     public RaceResult? RecentResult { get; init; }

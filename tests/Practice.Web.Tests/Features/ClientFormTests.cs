@@ -16,6 +16,7 @@ public class ClientFormTests
         FamilyName = "Holt",
         Email = "maren@example.org",
         BirthDate = new LocalDate(1989, 3, 14),
+        ZoneId = "America/New_York",
         Physique = new Physique
         {
             Sex = Sex.Female,
@@ -62,6 +63,10 @@ public class ClientFormTests
             Details with
             {
                 BirthDate = new LocalDate(1990, 1, 1),
+            },
+            Details with
+            {
+                ZoneId = "Europe/London",
             },
             Details with
             {

@@ -53,6 +53,7 @@ public class ClientPagesTests(TestPractice practice)
         await page.Find("form").SubmitAsync();
 
         Assert.Equal("Ada", page.Find("#given").GetAttribute("value"));
+        Assert.Equal("Europe/London", page.Find("#zone").GetAttribute("value"));
         Assert.Equal("17", page.Find("#height").GetAttribute("value"));
         string Beside(string id) => page.Find($".field:has(#{id}) .validation-message").TextContent;
         Assert.Equal("This is needed.", Beside("family"));

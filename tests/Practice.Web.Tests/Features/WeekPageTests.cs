@@ -1,6 +1,7 @@
 using Bunit;
 using Practice.Domain.Plans;
 using Practice.Domain.Plans.Weeks;
+using Practice.Service.Clients;
 using Practice.Service.Plans;
 using Practice.TestSupport;
 using Practice.Web.Features.Weeks;
@@ -66,16 +67,26 @@ public class WeekPageTests(TestPractice practice)
     }
 
     [Fact]
-    public async Task A_client_in_another_zone_reads_her_own_clock_beside_the_races()
+    public async Task A_draft_follows_where_the_client_lives_and_shows_both_clocks()
     {
         var file = await Draft();
-        var page = OpenWeek(file);
-        await page.WaitForElement("#home-zone").ChangeAsync(new() { Value = "Nowhere/At_All" });
-        Assert.Contains("No such time zone", page.Markup, StringComparison.Ordinal);
+        Assert.Null(file.Version.Value.Plan.Week!.ClientZoneId);
+        await MoveTo("America/New_York", file.Client.Id);
 
-        await page.Find("#home-zone").ChangeAsync(new() { Value = "America/New_York" });
+        var page = OpenWeek(file);
+        page.WaitForElement(".week > li");
         Assert.Contains("01:00 at home", page.Markup, StringComparison.Ordinal);
+        page.WaitForState(() => page.Find(".save.saved").TextContent.Contains(':'));
         Assert.Equal("America/New_York", (await OnFile(file)).Week!.ClientZoneId);
+    }
+
+    private async Task MoveTo(string zone, Guid clientId)
+    {
+        var client = (
+            await Practice.Get<OpenClient>().Run(Practice.Practitioner, clientId, Cancel)
+        )!.Client;
+        var details = ClientDetails.Of(client.Value) with { ZoneId = zone };
+        await Practice.Get<ReviseClient>().Run(Practice.Practitioner, client, details, Cancel);
     }
 
     [Fact]

@@ -35,7 +35,7 @@ public static class WeekLayout
         var heat = race.Weather is { } weather ? HeatAdvice.Of(weather) : null;
         return new RaceWeek
         {
-            ClientZoneId = client.ZoneId == plan.Header.ZoneId ? null : client.ZoneId,
+            ClientZoneId = OtherZoneOf(client, plan),
             Runner = new(
                 client.Physique.Sex,
                 MaximalOxygenUptake.Of(client.Physique).MlPerKgMin,
@@ -61,6 +61,12 @@ public static class WeekLayout
         };
     }
 
+    // plans from before clients had a zone were told it themselves
+    private static string? OtherZoneOf(Client client, RaceWeekPlan plan) =>
+        client.ZoneId is null ? plan.Week?.ClientZoneId
+        : client.ZoneId == plan.Header.ZoneId ? null
+        : client.ZoneId;
+
     /// <summary>A new layout that keeps what a hand wrote into an older one: notes, travel, own things to pack.</summary>
     public static RaceWeek Keeping(this RaceWeek week, RaceWeek? older)
     {
@@ -81,7 +87,6 @@ public static class WeekLayout
                         : d
                 ),
             ],
-            ClientZoneId = week.ClientZoneId ?? older.ClientZoneId,
             MorningNote = older.MorningNote,
             RecoveryNote = older.RecoveryNote,
             Packing = [.. week.Packing, .. older.Packing.Where(p => p.IsOwn)],

@@ -30,7 +30,7 @@ public sealed class RaceForm : IValidatableObject
     [Required(ErrorMessage = Missing)]
     public TimeOnly? StartTime { get; set; }
 
-    [Required(ErrorMessage = Missing)]
+    [Required(ErrorMessage = Missing), Zone]
     public string? ZoneId { get; set; }
 
     [RaceTime]
@@ -44,11 +44,6 @@ public sealed class RaceForm : IValidatableObject
 
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
     {
-        if (ZoneId is not null && DateTimeZoneProviders.Tzdb.GetZoneOrNull(ZoneId) is null)
-            yield return new ValidationResult(
-                "No such time zone. Type it like Europe/London.",
-                [nameof(ZoneId)]
-            );
         if (Day is { Year: < 1900 or > 2200 })
             yield return new ValidationResult("A day from 1900 to 2200.", [nameof(Day)]);
         if (TemperatureC is null != HumidityPercent is null)

@@ -17,7 +17,6 @@ public sealed partial class WeekPage
     private DraftKeeper? keeper;
     private bool isMissing;
     private bool isWorking;
-    private bool zoneRefused;
     private FuelStory? story;
     private FoodQuestion? choice;
     private RaceDayPart choosing;
@@ -58,6 +57,18 @@ public sealed partial class WeekPage
         isMissing = file is null;
         keeper = file is null ? null : new DraftKeeper(SaveDraft, Calendar, Desk, file);
         Read();
+        await FollowClient();
+    }
+
+    /// <summary>A draft follows where the client lives by now.</summary>
+    private async Task FollowClient()
+    {
+        if (
+            keeper is { IsDraft: true, File.Client.ZoneId: { } home, Plan.Week: not null }
+            && Plan.LivingIn(home) is var moved
+            && moved.Week!.ClientZoneId != Plan.Week!.ClientZoneId
+        )
+            await Edit(_ => moved);
     }
 
     private async Task Edit(Func<RaceWeekPlan, RaceWeekPlan> edit)
@@ -65,15 +76,6 @@ public sealed partial class WeekPage
         var saved = keeper!.Edit(edit, Leaving);
         Read();
         await saved;
-    }
-
-    /// <summary>Times stand in the race's clock; for a client who lives in another zone hers is shown beside it.</summary>
-    private async Task SetClock(string? typed)
-    {
-        var zone = string.IsNullOrWhiteSpace(typed) ? null : typed.Trim();
-        zoneRefused = zone is not null && DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone) is null;
-        if (!zoneRefused)
-            await Edit(p => p.LivingIn(zone));
     }
 
     private Task EditPart(RaceDayPart part, Func<RaceWeekPlan, RaceWeekPlan> edit) =>

@@ -26,6 +26,9 @@ public class ClientForm : IValidatableObject
     [Required(ErrorMessage = Missing)]
     public DateOnly? BirthDate { get; set; }
 
+    [Required(ErrorMessage = Missing), Zone]
+    public string? ZoneId { get; set; }
+
     [Required(ErrorMessage = "The formulas differ: choose one.")]
     public Sex? Sex { get; set; }
 
@@ -97,6 +100,7 @@ public class ClientForm : IValidatableObject
             FamilyName = details.FamilyName,
             Email = details.Email,
             BirthDate = details.BirthDate.ToDateOnly(),
+            ZoneId = details.ZoneId,
             Sex = body.Sex,
             HeightCm = body.HeightCm,
             BodyFatPercent = body.BodyFatPercent,
@@ -127,6 +131,7 @@ public class ClientForm : IValidatableObject
             FamilyName = FamilyName!,
             Email = Email,
             BirthDate = LocalDate.FromDateOnly(BirthDate!.Value),
+            ZoneId = ZoneId,
             Physique = new Physique
             {
                 Sex = Sex!.Value,

@@ -19,6 +19,7 @@ internal static class ClientLines
             new("Name", $"{details.GivenName} {details.FamilyName}"),
             new("E-mail", details.Email ?? ""),
             new("Born", Say.WithYear(details.BirthDate)),
+            new("Time zone", details.ZoneId ?? ""),
             new("Sex", Say.Words(body.Sex)),
             new("Height", Figure(body.HeightCm, "cm")),
             new("Body fat", Figure(body.BodyFatPercent, "%")),
