@@ -182,6 +182,7 @@ public static class PracticeServices
             .AddSingleton<PrintPlan>()
             .AddSingleton<OpenDebrief>()
             .AddSingleton<RecordDebrief>()
+            .AddSingleton<RecallLastRace>()
             .AddSingleton<PlanAsCalendar>()
             .AddSingleton<FollowCalendar>()
             .AddSingleton<LiveNews>()

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Practice.Domain.Clients;
+using Practice.Domain.Debriefs;
 using Practice.Domain.Foods;
+using Practice.Domain.Races;
 using Practice.Domain.Rehearsals;
 using Practice.Domain.Screening;
 using Practice.Domain.Screening.Questions;
@@ -90,11 +92,61 @@ internal static class DemoCaseload
             ),
         };
 
+    private static DebriefReport GoodRace =>
+        new()
+        {
+            FinishTime = Time(3, 14),
+            LoadingEaten = TakenShare.AsPlanned,
+            CourseTaken = TakenShare.AsPlanned,
+            TakenGPerHour = 68,
+            WorstGut = 1,
+            Weather = new ExpectedWeather(9, 70),
+            NextTime = "The same again. One gel more after 30 km, rehearsed first.",
+        };
+
+    private static DebriefReport Wall =>
+        new()
+        {
+            FinishTime = Time(3, 47),
+            LoadingEaten = TakenShare.Half,
+            CourseTaken = TakenShare.Half,
+            TakenGPerHour = 29,
+            WorstGut = 2,
+            Symptoms = "None to speak of.",
+            Wall = WallFelt.Wall,
+            WallKm = 32.5m,
+            Weather = new ExpectedWeather(13, 65),
+            NextTime =
+                "The day of travel had half its rice: pack it. Feed from 5 km on by the watch, not by hunger.",
+        };
+
+    private static DebriefReport GutTrouble =>
+        new()
+        {
+            FinishTime = Time(5, 2),
+            LoadingEaten = TakenShare.AsPlanned,
+            CourseTaken = TakenShare.Half,
+            TakenGPerHour = 33,
+            WorstGut = 7,
+            Symptoms = "Cramps and urgency from 24 km, two stops; nothing went down after 32 km.",
+            Wall = WallFelt.Slowed,
+            WallKm = 32,
+            Weather = new ExpectedWeather(23, 60),
+            NextTime =
+                "Low FODMAP on the last two days. Begin at 30 g/h from glucose alone, sips at every station, rehearse twice.",
+        };
+
     public static ImmutableArray<DemoClient> Clients(LocalDate today) =>
         [
             // this weekend
             new("Maren", "Holloway", Sex.Female, 34, 168, 58.5m, Harbour(0), Time(3, 25))
             {
+                SweatTests =
+                [
+                    new(146, 1.3m, 0.4m, 80, 15) { Weather = (24, 55) },
+                    new(19, 0.8m, 0.3m, 75, 14.5m) { Weather = (9, 75) },
+                ],
+                Forecast = new ExpectedWeather(8, 80),
                 RecentResult = Half(97),
                 WeeklyKm = 64,
                 Plan = DemoPlan.Issued,
@@ -107,6 +159,9 @@ internal static class DemoCaseload
             },
             new("Tomas", "Reyes-Lind", Sex.Male, 41, 181, 76m, Harbour(0), Time(3, 5))
             {
+                // in other heat than the race will have: stale
+                SweatTests = [new(138, 2.1m, 0.5m, 75, 16.5m) { Weather = (26, 60) }],
+                Forecast = new ExpectedWeather(8, 80),
                 Vo2Max = 56,
                 WeeklyKm = 80,
                 Plan = DemoPlan.Issued,
@@ -179,6 +234,8 @@ internal static class DemoCaseload
             },
             new("Bethan", "Morcroft", Sex.Female, 31, 171, 62m, Valley(1), Time(3, 15))
             {
+                // more than a year before the race, and nobody wrote the weather down
+                SweatTests = [new(402, 0.9m, 0.2m, 70, 14)],
                 Vo2Max = 54,
                 WeeklyKm = 75,
                 Plan = DemoPlan.Issued,
@@ -304,11 +361,13 @@ internal static class DemoCaseload
             // further out
             new("Kwame", "Boateng", Sex.Male, 37, 180, 74m, Harbour(6), Time(3, 10))
             {
+                Past = new(Valley(-21), GoodRace),
                 RecentResult = Half(90),
                 WeeklyKm = 85,
             },
             new("Ingrid", "Solheim", Sex.Female, 50, 169, 66m, Olive(7), Time(4, 30))
             {
+                Past = new(Olive(-28), GutTrouble),
                 RecentResult = Half(128),
                 WeeklyKm = 38,
                 Answers = Healthy.WithYes(Gut.IrritableBowel).WithYes(Gut.LowFodmapSuits),
@@ -323,6 +382,7 @@ internal static class DemoCaseload
             },
             new("Mei-Lin", "Zhao", Sex.Female, 32, 158, 50m, Rose(9), Time(3, 18))
             {
+                Past = new(Rose(-26), Wall),
                 Vo2Max = 55,
                 WeeklyKm = 78,
                 Tastes = Tastes.Unknown with { Likes = ["jasmine", "rice-noodles"] },

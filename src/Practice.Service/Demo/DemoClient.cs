@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Practice.Domain.Clients;
 using Practice.Domain.Foods;
+using Practice.Domain.Races;
 using Practice.Domain.Screening;
 using Practice.Domain.Targets;
 
@@ -53,4 +54,9 @@ internal sealed record DemoClient(
     public LoadingChoices Choices { get; init; } = new();
     public DemoPlan Plan { get; init; }
     public ImmutableArray<DemoRehearsal> Rehearsals { get; init; } = [];
+    public ImmutableArray<DemoSweat> SweatTests { get; init; } = [];
+    public ExpectedWeather? Forecast { get; init; }
+
+    /// <summary>The race before this one; null where none was talked about.</summary>
+    public DemoPast? Past { get; init; }
 }

@@ -129,7 +129,7 @@ public sealed class DemoCourses(
                     ]
                     : [],
             SweatLPerHour =
-                client.Plan == DemoPlan.Issued
+                client.Plan == DemoPlan.Issued && client.SweatTests.IsEmpty
                     ? Math.Round(0.014m * client.MassKg, 1)
                     : choices.SweatLPerHour,
         };

@@ -5,6 +5,7 @@ using Practice.Domain.Practices;
 using Practice.Domain.Quantities;
 using Practice.Domain.Races;
 using Practice.Domain.Screening;
+using Practice.Service.Debriefs;
 using Practice.Service.Desks;
 using Practice.Service.Hosting;
 using Practice.Store.Accounts;
@@ -25,6 +26,8 @@ public sealed class DemoPractice(
     PracticeCalendar calendar,
     DemoPlans plans,
     DemoCourses courses,
+    OpenDebrief openDebrief,
+    RecordDebrief recordDebrief,
     PracticeSettings settings
 )
 {
@@ -105,6 +108,8 @@ public sealed class DemoPractice(
             new BodyMassEntry(today.PlusDays(-21), BodyMass.OfKilograms(demo.MassKg + 0.3m))
         );
         client.Weigh(new BodyMassEntry(today.PlusDays(-6), BodyMass.OfKilograms(demo.MassKg)));
+        foreach (var test in demo.SweatTests)
+            client.Record(test.For(demo, today));
         client.Restrict(demo.Diet);
         client.Prefer(demo.Tastes);
         client.Speak(demo.Units);
@@ -112,6 +117,8 @@ public sealed class DemoPractice(
         client.Annotate(demo.Notes);
         client.Assign(desk.AccountId);
         await clients.Add(client, desk.Note("client-registered", client.Id, calendar.Now), cancel);
+        if (demo.Past is { } past)
+            await LookBack(desk, client.Id, past, cancel);
         if (demo.Answers is { } answers)
         {
             var screening = ScreeningRecord.Take(
@@ -126,24 +133,37 @@ public sealed class DemoPractice(
                 cancel
             );
         }
-        var race = Race.Enter(desk.PracticeId, client.Id, Details(demo, today));
+        var race = Race.Enter(
+            desk.PracticeId,
+            client.Id,
+            Details(demo.Race, demo.Goal, demo.Forecast)
+        );
         await races.Add(race, desk.Note("race-entered", race.Id, calendar.Now), cancel);
         return race.Id;
     }
 
-    private static RaceDetails Details(DemoClient demo, LocalDate today)
+    /// <summary>A race that was run and talked about, by the task that a practitioner uses.</summary>
+    private async Task LookBack(Desk desk, Guid clientId, DemoPast past, CancellationToken cancel)
     {
-        var sunday = today.Next(IsoDayOfWeek.Sunday).PlusWeeks(demo.Race.Weekend);
+        var race = Race.Enter(desk.PracticeId, clientId, Details(past.Race, null, null));
+        await races.Add(race, desk.Note("race-entered", race.Id, calendar.Now), cancel);
+        if (await openDebrief.Run(desk, race.Id, cancel) is { } file)
+            await recordDebrief.Run(desk, file, past.Report, cancel);
+    }
+
+    private RaceDetails Details(DemoRace race, Duration? goal, ExpectedWeather? forecast)
+    {
+        var sunday = calendar.Today.Next(IsoDayOfWeek.Sunday).PlusWeeks(race.Weekend);
         return new RaceDetails
         {
-            Name = demo.Race.Name,
-            Place = demo.Race.Place,
-            Discipline =
-                demo.Race.DistanceKm > 43 ? Discipline.TrailRunning : Discipline.RoadRunning,
-            DistanceKm = demo.Race.DistanceKm,
-            Start = (demo.Race.OnSaturday ? sunday.PlusDays(-1) : sunday).At(demo.Race.Start),
-            ZoneId = demo.Race.ZoneId,
-            GoalTime = demo.Goal,
+            Name = race.Name,
+            Place = race.Place,
+            Discipline = race.DistanceKm > 43 ? Discipline.TrailRunning : Discipline.RoadRunning,
+            DistanceKm = race.DistanceKm,
+            Start = (race.OnSaturday ? sunday.PlusDays(-1) : sunday).At(race.Start),
+            ZoneId = race.ZoneId,
+            GoalTime = goal,
+            Weather = forecast,
         };
     }
 }

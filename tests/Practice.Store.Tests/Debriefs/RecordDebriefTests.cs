@@ -93,4 +93,21 @@ public class RecordDebriefTests(TestPractice practice) : IClassFixture<TestPract
         var race = await practice.NewRace(await practice.NewClient());
         Assert.Equal(DebriefOutcome.TooEarly, await Record(race, Report));
     }
+
+    [Fact]
+    public async Task The_next_race_recalls_the_last_one_that_was_talked_about_and_none_that_comes_later()
+    {
+        var (client, run) = await RaceJustRun();
+        var next = await practice.NewRace(client);
+        var recall = practice.Get<RecallLastRace>();
+        Assert.Null(await recall.Run(practice.Assistant, next, Cancel));
+
+        await Record(run, Report);
+
+        var recalled = await recall.Run(practice.Assistant, next, Cancel);
+        Assert.Equal((run, Report), (recalled!.Race.RaceId, recalled.Report));
+        Assert.Null(await recall.Run(practice.Assistant, run, Cancel));
+        var others = await practice.FoundPractice("Another Practice");
+        Assert.Null(await recall.Run(others, next, Cancel));
+    }
 }
