@@ -3,6 +3,7 @@ using Practice.Domain.Clients;
 using Practice.Domain.Foods.Own;
 using Practice.Domain.Plans;
 using Practice.Store.Documents;
+using Practice.TestSupport;
 
 namespace Practice.Store.Tests.Documents;
 

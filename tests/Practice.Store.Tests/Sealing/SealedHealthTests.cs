@@ -22,6 +22,7 @@ public class SealedHealthTests(TwoPractices practices) : IClassFixture<TwoPracti
         "account_passkey.data",
         "client.consents",
         "client.legal_hold",
+        "own_food.sheet",
         "practice.defaults",
         "race.weather",
         "rehearsal_background.long_runs",

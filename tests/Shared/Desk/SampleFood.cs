@@ -1,7 +1,7 @@
 using Practice.Domain.Foods;
 using Practice.Domain.Foods.Own;
 
-namespace Practice.Store.Tests;
+namespace Practice.TestSupport;
 
 /// <summary>A food of a practice's own with everything said.</summary>
 internal static class SampleFood
