@@ -118,7 +118,13 @@ public static class PracticeServices
             .AddSingleton<OpenMail>()
             .AddSingleton<SetMailServer>()
             .AddSingleton<TryMailServer>()
+            .AddSingleton<Addressees>()
             .AddSingleton<SendHandout>()
+            .AddSingleton<SendLink>()
+            .AddSingleton<SendReminder>()
+            .AddSingleton<SendThanks>()
+            .AddSingleton<Reminders>()
+            .AddHostedService<RemindersByDay>()
             .AddSingleton<LettersToClient>();
 
     private static IServiceCollection AddTeam(this IServiceCollection services) =>

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Npgsql;
 using Practice.Domain.Caseload;
 using Practice.Domain.Practices;
 
@@ -63,4 +64,9 @@ internal static class Files
         await using var now = contexts.Open(audit.PracticeId);
         return new Conflict<T>(now.OnFileOrNull(await same(now).SingleOrDefaultAsync(cancel)));
     }
+
+    /// <summary>Whether a save failed because the same is on file already.</summary>
+    public static bool IsOnFileAlready(this DbUpdateException failure) =>
+        failure.InnerException
+            is PostgresException { SqlState: PostgresErrorCodes.UniqueViolation };
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Practice.Domain.Rehearsals;
 
 namespace Practice.Domain.Practices;
 
@@ -57,6 +58,12 @@ public sealed class Letter
     /// <summary>The client it went to; null when it went to a member of the team.</summary>
     public Guid? ClientId { get; private set; }
 
+    /// <summary>The rehearsal it is about; null for any other letter.</summary>
+    public Guid? RehearsalId { get; private set; }
+
+    /// <summary>The day of that rehearsal's run, as the letter tells it; null for any other letter.</summary>
+    public LocalDate? RunOn { get; private set; }
+
     /// <summary>What it is about.</summary>
     public LetterKind Kind { get; private set; }
 
@@ -96,6 +103,7 @@ public sealed class Letter
     /// <param name="content">Text and enclosures, sealed.</param>
     /// <param name="by">Name of who has it sent.</param>
     /// <param name="now">When.</param>
+    /// <param name="about">The rehearsal it is about; null for any other letter.</param>
     public static Letter Write(
         Guid practiceId,
         Guid? clientId,
@@ -104,13 +112,16 @@ public sealed class Letter
         string subject,
         ImmutableArray<byte> content,
         string by,
-        Instant now
+        Instant now,
+        Rehearsal? about = null
     ) =>
         new()
         {
             Id = Guid.CreateVersion7(),
             PracticeId = practiceId,
             ClientId = clientId,
+            RehearsalId = about?.Id,
+            RunOn = about?.RunOn,
             Kind = kind,
             To = to,
             Subject = subject,
@@ -138,6 +149,14 @@ public sealed class Letter
         return null;
     }
 
-    /// <summary>It will not be sent any more.</summary>
-    public void GiveUp(Instant now) => (GivenUpAt, Sealed) = (now, []);
+    /// <summary>What it tells of is no longer so: it is not sent.</summary>
+    /// <param name="why">What changed.</param>
+    /// <param name="now">When.</param>
+    public void CallOff(string why, Instant now)
+    {
+        Problem = why;
+        GiveUp(now);
+    }
+
+    private void GiveUp(Instant now) => (GivenUpAt, Sealed) = (now, []);
 }

@@ -2,7 +2,7 @@ using Practice.Domain.Quantities;
 
 namespace Practice.Domain.Practices;
 
-/// <summary>What a practice begins its plans with, and how long it keeps what is quiet.</summary>
+/// <summary>What a practice begins its plans with, what it writes, and how long it keeps what is quiet.</summary>
 public sealed record PracticeDefaults
 {
     /// <summary>The most characters of the standard note.</summary>
@@ -23,6 +23,15 @@ public sealed record PracticeDefaults
     /// <summary>The note a new plan begins with; empty for none.</summary>
     public string Note { get; init; } = "";
 
+    /// <summary>Days before its first meal at which a rehearsal is reminded of, 1 to 14; 0 for by hand only.</summary>
+    public int ReminderDays { get; init; } = 3;
+
+    /// <summary>Whether feedback from the phone is thanked for at once.</summary>
+    public bool ThanksAtOnce { get; init; }
+
+    /// <summary>The practice's words in letters.</summary>
+    public StandardTexts Texts { get; init; } = new();
+
     /// <summary>Years after which a client without race or weighing is erased, 1 to 30; null for never.</summary>
     public int? KeptYears { get; init; }
 
@@ -34,8 +43,13 @@ public sealed record PracticeDefaults
         Unless(WindowHours is >= 24 and <= 96, "The loading window: 24 to 96 h.");
         Unless(OccasionsPerDay is >= 5 and <= 7, "Occasions: 5 to 7 a day.");
         Unless(DrinksShare is >= 0 and <= 0.5m, "The drunk share: 0 to 50 %.");
+        Unless(ReminderDays is >= 0 and <= 14, "Days before a rehearsal: 0 to 14.");
         Unless(KeptYears is null or (>= 1 and <= 30), "Years to keep: 1 to 30.");
-        return this with { Note = TypedText.Checked(Note, MostNote, "The note", ofLines: true) };
+        return this with
+        {
+            Note = TypedText.Checked(Note, MostNote, "The note", ofLines: true),
+            Texts = Texts.Checked(),
+        };
     }
 
     private static void Unless(bool holds, string message)

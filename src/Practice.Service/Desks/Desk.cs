@@ -15,11 +15,15 @@ public sealed record Desk(Guid PracticeId, Guid AccountId, string Name, StaffRol
     /// <summary>Issuing, withdrawing and lifting holds is a practitioner's decision, never an assistant's.</summary>
     public bool MayDecide => Role is StaffRole.Practitioner or StaffRole.Owner;
 
+    /// <summary>The practice itself, where nobody of it acts: what is due by the calendar is done in its name.</summary>
+    internal static Desk Of(PracticeProfile practice) =>
+        new(practice.PracticeId, Guid.Empty, practice.Name, StaffRole.Assistant);
+
     internal AuditEntry Note(string what, Guid? about, Instant at, string detail = "") =>
         new()
         {
             PracticeId = PracticeId,
-            AccountId = AccountId,
+            AccountId = AccountId == Guid.Empty ? null : AccountId,
             By = Name,
             From = From,
             What = what,

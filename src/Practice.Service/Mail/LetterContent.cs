@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Practice.Domain.Practices;
 
 namespace Practice.Service.Mail;
 
@@ -25,6 +26,12 @@ public sealed record LetterContent(
     string Foot
 )
 {
+    /// <summary>The practice's name over the letter; empty for none.</summary>
+    public string Head { get; init; } = "";
+
+    /// <summary>Colour of its button, <c>#RRGGBB</c>.</summary>
+    public string Accent { get; init; } = PracticeProfile.DefaultAccent;
+
     /// <summary>Files that go with it.</summary>
     public ImmutableArray<Enclosure> Enclosures { get; init; } = [];
 }

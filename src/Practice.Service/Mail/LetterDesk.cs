@@ -1,4 +1,5 @@
 using Practice.Domain.Practices;
+using Practice.Domain.Rehearsals;
 using Practice.Service.Desks;
 using Practice.Store.Practices;
 
@@ -12,12 +13,14 @@ public sealed class LetterDesk(LetterSeal seal, PracticeStore practices, Practic
     /// <param name="to">Address it goes to.</param>
     /// <param name="clientId">The client it goes to; null for a member of the team.</param>
     /// <param name="content">What it says.</param>
+    /// <param name="about">The rehearsal it is about; null for any other letter.</param>
     internal Letter Write(
         Desk desk,
         LetterKind kind,
         string to,
         Guid? clientId,
-        LetterContent content
+        LetterContent content,
+        Rehearsal? about = null
     ) =>
         Letter.Write(
             desk.PracticeId,
@@ -27,7 +30,8 @@ public sealed class LetterDesk(LetterSeal seal, PracticeStore practices, Practic
             content.Subject.Length > 200 ? content.Subject[..200] : content.Subject,
             seal.Seal(content),
             desk.Name,
-            calendar.Now
+            calendar.Now,
+            about
         );
 
     internal async Task<PracticeProfile> Letterhead(Desk desk, CancellationToken cancel) =>

@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using NodaTime;
 using NodaTime.Text;
 using Practice.Domain.Practices;
+using Practice.Domain.Rehearsals;
 
 namespace Practice.Service.Mail;
 
@@ -11,12 +13,15 @@ internal static class LetterTexts
         "d MMMM yyyy"
     );
 
+    private static readonly LocalDatePattern WeekDay = LocalDatePattern.CreateWithInvariantCulture(
+        "dddd d MMMM"
+    );
+
     public static LetterContent Test(PracticeProfile practice) =>
-        new(
-            $"{practice.Name}: the mail server works",
-            ["This letter was sent to try the mail server out. It arrived, so others will."],
-            null,
-            Foot(practice)
+        From(
+            practice,
+            "the mail server works",
+            ["This letter was sent to try the mail server out. It arrived, so others will."]
         );
 
     public static LetterContent Invitation(
@@ -26,14 +31,14 @@ internal static class LetterTexts
         string address,
         LocalDate lastDay
     ) =>
-        new(
-            $"{practice.Name}: your seat in the team",
+        From(
+            practice,
+            "your seat in the team",
             [
                 $"{by} offers you a seat in the team of {practice.Name}, as {Seat(role)}.",
                 $"Open the link by {Day.Format(lastDay)}, choose a password, and you are in. The link works once. If you do not know what this is about, leave it be.",
             ],
-            new LetterLink("Take the seat", address),
-            Foot(practice)
+            new LetterLink("Take the seat", address)
         );
 
     public static LetterContent PasswordReset(
@@ -41,36 +46,85 @@ internal static class LetterTexts
         string name,
         string address
     ) =>
-        new(
-            $"{practice.Name}: choose a new password",
+        From(
+            practice,
+            "choose a new password",
             [
                 $"{name}, somebody asked for a new password at {practice.Name}, probably you.",
                 "The link works once and for two hours. If it was not you, leave it be: your password stays as it is.",
             ],
-            new LetterLink("Choose a new password", address),
-            Foot(practice)
+            new LetterLink("Choose a new password", address)
         );
 
-    public static LetterContent Handout(
-        PracticeProfile practice,
-        string clientName,
-        string raceName,
-        string by,
-        Enclosure paper
-    ) =>
-        new(
-            $"{practice.Name}: your plan for {raceName}",
+    public static LetterContent Handout(Addressee to, string by, Enclosure paper) =>
+        From(
+            to.Practice,
+            $"your plan for {to.RaceName}",
             [
-                $"{clientName}, your plan for {raceName} is enclosed as a paper to print or to keep on the phone.",
-                "Read it through once before the first day. If anything in it cannot be eaten, got or understood, write back and we change it.",
+                $"{to.GivenName}, your plan for {to.RaceName} is enclosed as a paper to print or to keep on the phone.",
+                .. to.Words(texts => texts.Handout),
                 by,
-            ],
-            null,
-            Foot(practice)
-        )
+            ]
+        ) with
         {
             Enclosures = [paper],
         };
+
+    public static LetterContent PhoneLink(
+        Addressee to,
+        string by,
+        string address,
+        LocalDate lastDay
+    ) =>
+        From(
+            to.Practice,
+            $"your pages for {to.RaceName}",
+            [
+                $"{to.GivenName}, this is your private link to the pages for {to.RaceName}. It works until {Day.Format(lastDay)}.",
+                .. to.Words(texts => texts.PhoneLink),
+                "Keep it to yourself: whoever has the link can read your plan.",
+                by,
+            ],
+            new LetterLink("Open my pages", address)
+        );
+
+    /// <param name="to">Who is reminded.</param>
+    /// <param name="by">Who writes.</param>
+    /// <param name="rehearsal">Of what.</param>
+    /// <param name="address">Where it stands what to eat; null where the program does not know its own address.</param>
+    public static LetterContent Reminder(
+        Addressee to,
+        string by,
+        Rehearsal rehearsal,
+        string? address
+    )
+    {
+        var runOn = rehearsal.RunOn;
+        var firstMeal = rehearsal.Details.Part.FirstEatenOn(runOn);
+        return From(
+            to.Practice,
+            $"your rehearsal on {WeekDay.Format(runOn)}",
+            [
+                $"{to.GivenName}, your rehearsal for {to.RaceName} is coming up. Its first meal is on {WeekDay.Format(firstMeal)}, and the run is on {WeekDay.Format(runOn)}.",
+                .. to.Words(texts => texts.Reminder),
+                by,
+            ],
+            address is null ? null : new LetterLink("See what to eat", address)
+        );
+    }
+
+    /// <summary>Nobody has read the answers when it is written: somebody unwell must not wait for that.</summary>
+    public static LetterContent Thanks(Addressee to, string by, Rehearsal rehearsal) =>
+        From(
+            to.Practice,
+            "what you told us has arrived",
+            [
+                $"{to.GivenName}, what you told us of your rehearsal on {WeekDay.Format(rehearsal.RunOn)} has arrived.",
+                .. to.Words(texts => texts.Thanks),
+                "If you feel unwell, do not wait for us: ask a doctor.",
+                by,
+            ]
+        );
 
     private static string Seat(StaffRole role) =>
         role switch
@@ -80,6 +134,20 @@ internal static class LetterTexts
             _ => "an assistant",
         };
 
-    private static string Foot(PracticeProfile practice) =>
-        practice.Footer.Length > 0 ? practice.Footer : practice.Name;
+    private static LetterContent From(
+        PracticeProfile practice,
+        string errand,
+        ImmutableArray<string> paragraphs,
+        LetterLink? link = null
+    ) =>
+        new(
+            $"{practice.Name}: {errand}",
+            paragraphs,
+            link,
+            practice.Footer.Length > 0 ? practice.Footer : practice.Name
+        )
+        {
+            Head = practice.Name,
+            Accent = practice.Accent,
+        };
 }

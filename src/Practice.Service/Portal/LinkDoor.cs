@@ -37,10 +37,7 @@ public sealed class LinkDoor(
             : null;
 
     internal AuditEntry Note(PhoneLink link, string what, Guid about) =>
-        Desk(link).Note(what, about, calendar.Now) with
-        {
-            AccountId = null,
-        };
+        Desk(link).Note(what, about, calendar.Now);
 
     /// <summary>Reads what the link serves. Nobody of the practice acts, so nothing but reading is done with it.</summary>
     internal static Desk Desk(PhoneLink link) =>

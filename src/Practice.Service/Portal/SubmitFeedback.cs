@@ -1,5 +1,6 @@
 using Practice.Domain.Rehearsals;
 using Practice.Service.Desks;
+using Practice.Service.Mail;
 using Practice.Store.Portal;
 
 namespace Practice.Service.Portal;
@@ -23,7 +24,12 @@ public sealed record NothingToTell : SubmitOutcome;
 /// Takes in what a client tells of a rehearsal. May be told again, and otherwise, until it is reviewed; the line of
 /// audit is what announces it to the practitioner's screens.
 /// </summary>
-public sealed class SubmitFeedback(LinkDoor door, FeedbackStore received, PracticeCalendar calendar)
+public sealed class SubmitFeedback(
+    LinkDoor door,
+    FeedbackStore received,
+    SendThanks thanks,
+    PracticeCalendar calendar
+)
 {
     /// <param name="secret">The link's secret.</param>
     /// <param name="rehearsalId">The rehearsal told of.</param>
@@ -50,8 +56,11 @@ public sealed class SubmitFeedback(LinkDoor door, FeedbackStore received, Practi
                 return new FeedbackReceived();
             if (rehearsal.Value.Status == RehearsalStatus.Reviewed)
                 return new ReviewedAlready();
+            var letter = rehearsal.Value.Feedback is null
+                ? await thanks.AtOnce(LinkDoor.Desk(link), rehearsal.Value, cancel)
+                : null;
             rehearsal.Value.Tell(feedback with { ReceivedAt = calendar.Now });
-            if (await received.Receive(rehearsal, key, note, cancel) != Receipt.Conflict)
+            if (await received.Receive(rehearsal, key, note, letter, cancel) != Receipt.Conflict)
                 return new FeedbackReceived();
         }
         return new NothingToTell();

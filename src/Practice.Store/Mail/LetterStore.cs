@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
+using Practice.Domain.Caseload;
 using Practice.Domain.Practices;
+using Practice.Domain.Rehearsals;
 
 namespace Practice.Store.Mail;
 
@@ -34,6 +36,35 @@ public sealed class LetterStore
         db.Post(letter);
         db.Add(audit);
         await db.SaveChangesAsync(cancel);
+    }
+
+    /// <summary>Posts a letter together with the phone link it brings.</summary>
+    /// <param name="letter">The letter.</param>
+    /// <param name="brings">The link in it; null for none.</param>
+    /// <param name="audit">Line of audit.</param>
+    /// <param name="cancel">Cancels.</param>
+    /// <returns>Whether it was posted: false when the same was said of this rehearsal already.</returns>
+    public async Task<bool> PostOnce(
+        Letter letter,
+        PhoneLink? brings,
+        AuditEntry audit,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(letter.PracticeId);
+        db.Post(letter);
+        if (brings is not null)
+            db.Add(brings);
+        db.Add(audit);
+        try
+        {
+            await db.SaveChangesAsync(cancel);
+            return true;
+        }
+        catch (DbUpdateException e) when (e.IsOnFileAlready())
+        {
+            return false;
+        }
     }
 
     /// <summary>Letters to a client, the latest first.</summary>
@@ -119,6 +150,11 @@ public sealed class LetterStore
             is not { IsWaiting: true } letter
         )
             return null;
+        if (!await StillHolds(db, letter, cancel))
+        {
+            letter.CallOff("The rehearsal was moved or called off meanwhile.", now);
+            return null;
+        }
         var server = await db.MailServers.AsNoTracking().SingleOrDefaultAsync(cancel);
         var result = await send(letter, server, cancel);
         if (!result.HasServer)
@@ -128,4 +164,19 @@ public sealed class LetterStore
         letter.Sent(now);
         return null;
     }
+
+    /// <summary>A reminder is only worth sending while its rehearsal stands on its day.</summary>
+    private static async Task<bool> StillHolds(
+        PracticeDb db,
+        Letter letter,
+        CancellationToken cancel
+    ) =>
+        letter.Kind != LetterKind.RehearsalReminder
+        || await db.Rehearsals.AnyAsync(
+            r =>
+                r.Id == letter.RehearsalId
+                && r.RunOn == letter.RunOn
+                && r.Status == RehearsalStatus.Booked,
+            cancel
+        );
 }

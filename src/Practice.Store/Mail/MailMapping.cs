@@ -5,6 +5,7 @@ using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Practice.Domain.Clients;
 using Practice.Domain.Practices;
+using Practice.Domain.Rehearsals;
 
 namespace Practice.Store.Mail;
 
@@ -29,6 +30,22 @@ internal sealed class MailMapping
             .WithMany()
             .HasForeignKey(l => new { l.PracticeId, l.ClientId })
             .OnDelete(DeleteBehavior.Cascade);
+        builder
+            .HasOne<Rehearsal>()
+            .WithMany()
+            .HasForeignKey(l => new { l.PracticeId, l.RehearsalId })
+            .OnDelete(DeleteBehavior.Cascade);
+        // whoever sends, and however many at once: of a rehearsal on a day the same is said once
+        builder
+            .HasIndex(l => new
+            {
+                l.PracticeId,
+                l.RehearsalId,
+                l.RunOn,
+                l.Kind,
+            })
+            .IsUnique()
+            .HasFilter("given_up_at is null");
     }
 
     public void Configure(EntityTypeBuilder<LetterDue> builder)

@@ -756,6 +756,14 @@ namespace Practice.Store.Migrations
                         .HasColumnType("character varying(500)")
                         .HasColumnName("problem");
 
+                    b.Property<Guid?>("RehearsalId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("rehearsal_id");
+
+                    b.Property<LocalDate?>("RunOn")
+                        .HasColumnType("date")
+                        .HasColumnName("run_on");
+
                     b.Property<byte[]>("Sealed")
                         .IsRequired()
                         .HasColumnType("bytea")
@@ -792,6 +800,11 @@ namespace Practice.Store.Migrations
 
                     b.HasIndex("PracticeId", "ClientId")
                         .HasDatabaseName("ix_letter_practice_id_client_id");
+
+                    b.HasIndex("PracticeId", "RehearsalId", "RunOn", "Kind")
+                        .IsUnique()
+                        .HasDatabaseName("ix_letter_practice_id_rehearsal_id_run_on_kind")
+                        .HasFilter("given_up_at is null");
 
                     b.ToTable("letter", (string)null);
                 });
@@ -1557,6 +1570,12 @@ namespace Practice.Store.Migrations
                         .HasForeignKey("PracticeId", "ClientId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .HasConstraintName("fk_letter_client_practice_id_client_id");
+
+                    b.HasOne("Practice.Domain.Rehearsals.Rehearsal", null)
+                        .WithMany()
+                        .HasForeignKey("PracticeId", "RehearsalId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .HasConstraintName("fk_letter_rehearsal_practice_id_rehearsal_id");
                 });
 
             modelBuilder.Entity("Practice.Domain.Practices.MailServer", b =>

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
-using Npgsql;
 using Practice.Domain.Caseload;
 using Practice.Domain.Plans;
 using Practice.Domain.Practices;
@@ -101,10 +100,7 @@ public sealed class PlanStore
         {
             return await _contexts.Add(version, audit, cancel);
         }
-        catch (DbUpdateException e)
-            when (e.InnerException
-                    is PostgresException { SqlState: PostgresErrorCodes.UniqueViolation }
-            )
+        catch (DbUpdateException e) when (e.IsOnFileAlready())
         {
             return null;
         }

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Practice.Domain.Caseload;
 using Practice.Domain.Practices;
 using Practice.Domain.Rehearsals;
+using Practice.Store.Mail;
 
 namespace Practice.Store.Portal;
 
@@ -43,11 +44,13 @@ public sealed class FeedbackStore
     /// <param name="told">The rehearsal with its feedback, as it was read.</param>
     /// <param name="key">The name the phone gave the entry.</param>
     /// <param name="audit">Who told.</param>
+    /// <param name="thanks">The letter of thanks; null for none.</param>
     /// <param name="cancel">Cancels.</param>
     public async Task<Receipt> Receive(
         OnFile<Rehearsal> told,
         Guid key,
         AuditEntry audit,
+        Letter? thanks,
         CancellationToken cancel
     )
     {
@@ -66,12 +69,15 @@ public sealed class FeedbackStore
         var entry = db.Update(told.Value);
         entry.Property<uint>(TenantMapping.Version).OriginalValue = told.Version;
         db.Add(audit);
+        if (thanks is not null)
+            db.Post(thanks);
         try
         {
             await db.SaveChangesAsync(cancel);
         }
-        catch (DbUpdateConcurrencyException)
+        catch (DbUpdateException e) when (e is DbUpdateConcurrencyException || e.IsOnFileAlready())
         {
+            // another entry of the same rehearsal came first, and with it its thanks
             return Receipt.Conflict;
         }
         await together.CommitAsync(cancel);

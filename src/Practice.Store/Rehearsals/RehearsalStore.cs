@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Linq.Expressions;
 using Microsoft.EntityFrameworkCore;
+using NodaTime;
 using Practice.Domain.Caseload;
 using Practice.Domain.Plans;
 using Practice.Domain.Practices;
@@ -115,6 +116,28 @@ public sealed class RehearsalStore
         await using var db = _contexts.Open(practiceId);
         var told = await Rows(db, r => Told.Contains(r.Status), cancel);
         return [.. told.Where(r => r.Status == RehearsalStatus.FedBack || r.Warns)];
+    }
+
+    /// <summary>Booked rehearsals with their run between two days of which no letter has reminded, earliest first.</summary>
+    public async Task<ImmutableArray<Rehearsal>> Unreminded(
+        Guid practiceId,
+        LocalDate from,
+        LocalDate to,
+        CancellationToken cancel
+    )
+    {
+        await using var db = _contexts.Open(practiceId);
+        var unreminded = db.Rehearsals.Where(r =>
+            r.Status == RehearsalStatus.Booked
+            && r.RunOn >= from
+            && r.RunOn <= to
+            && !db.Letters.Any(l =>
+                l.RehearsalId == r.Id
+                && l.RunOn == r.RunOn
+                && l.Kind == LetterKind.RehearsalReminder
+            )
+        );
+        return [.. await InOrder(unreminded).ToListAsync(cancel)];
     }
 
     /// <summary>Rehearsals in which a client told of a warning sign, earliest first.</summary>

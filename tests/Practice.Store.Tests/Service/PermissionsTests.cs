@@ -5,6 +5,7 @@ using Practice.Service;
 using Practice.Service.Accounts;
 using Practice.Service.Courses;
 using Practice.Service.Desks;
+using Practice.Service.Mail;
 using Practice.Service.Plans;
 using Practice.Service.Portal;
 using Practice.Service.Practices;
@@ -35,8 +36,9 @@ public sealed class PermissionsTests(TestPractice practice) : IClassFixture<Test
         typeof(OpenLink),
         typeof(SubmitFeedback),
         typeof(FollowCalendar),
-        // the nightly round acts for nobody
+        // the rounds act for nobody
         typeof(Retention),
+        typeof(Reminders),
     ];
 
     /// <summary>Work on what it is handed; nothing of a practice is read or written.</summary>
