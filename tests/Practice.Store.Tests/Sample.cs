@@ -151,6 +151,7 @@ internal static class Sample
                 CarbohydrateGPerKg = 9.5m,
                 WindowHours = 48,
                 OccasionsPerDay = 7,
+                Sittings = DayShape.Of(7),
                 DrinksShare = 0.25m,
                 Overrides =
                 [

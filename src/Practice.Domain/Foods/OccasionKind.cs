@@ -24,3 +24,20 @@ public enum OccasionKind
     /// <summary>Something small before bed.</summary>
     Supper,
 }
+
+/// <summary>What the sittings are called.</summary>
+public static class OccasionNames
+{
+    /// <summary>morning snack, for <see cref="OccasionKind.MorningSnack"/></summary>
+    public static string InWords(this OccasionKind kind) =>
+        kind switch
+        {
+            OccasionKind.Breakfast => "breakfast",
+            OccasionKind.MorningSnack => "morning snack",
+            OccasionKind.Lunch => "lunch",
+            OccasionKind.AfternoonSnack => "afternoon snack",
+            OccasionKind.LateAfternoonSnack => "late afternoon snack",
+            OccasionKind.EveningMeal => "evening meal",
+            _ => "supper",
+        };
+}

@@ -100,9 +100,10 @@ public static class LoadingLayout
     {
         ArgumentNullException.ThrowIfNull(day);
         ArgumentNullException.ThrowIfNull(choices);
-        var usual = DayShape
-            .Of(choices.OccasionsPerDay)
-            .ToDictionary(s => s.Kind, s => day.DaysBefore == 1 ? OnTheEve(s, raceStart) : s.Time);
+        var usual = choices.FullDay.ToDictionary(
+            s => s.Kind,
+            s => day.DaysBefore == 1 ? OnTheEve(s, raceStart) : s.Time
+        );
         return
         [
             .. day.Occasions.Select(o => o with { Time = usual.GetValueOrDefault(o.Kind, o.Time) }),
@@ -120,7 +121,7 @@ public static class LoadingLayout
     )
     {
         var dayG = share * (targets.CarbohydratePerDay.Aim ?? 0);
-        var sittings = DayShape.Ending(choices.OccasionsPerDay, share);
+        var sittings = DayShape.Ending(choices.FullDay, share);
         var sum = sittings.Sum(s => s.Share);
         return new PlanDay
         {

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Practice.Domain.Rehearsals;
 
 namespace Practice.Domain.Practices;
 
@@ -28,6 +27,11 @@ public enum LetterKind
     /// <summary>Thanks a client for feedback.</summary>
     Thanks,
 }
+
+/// <summary>A rehearsal as a letter speaks of it: moved to another day it is another matter.</summary>
+/// <param name="RehearsalId">Which rehearsal.</param>
+/// <param name="RunOn">The day of its run.</param>
+public sealed record RehearsalDay(Guid RehearsalId, LocalDate RunOn);
 
 /// <summary>
 /// An e-mail of the practice: written together with what caused it, sent as soon as the mail server takes it. What it
@@ -113,14 +117,14 @@ public sealed class Letter
         ImmutableArray<byte> content,
         string by,
         Instant now,
-        Rehearsal? about = null
+        RehearsalDay? about = null
     ) =>
         new()
         {
             Id = Guid.CreateVersion7(),
             PracticeId = practiceId,
             ClientId = clientId,
-            RehearsalId = about?.Id,
+            RehearsalId = about?.RehearsalId,
             RunOn = about?.RunOn,
             Kind = kind,
             To = to,

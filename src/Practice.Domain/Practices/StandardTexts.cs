@@ -3,8 +3,8 @@ using Practice.Domain.Quantities;
 namespace Practice.Domain.Practices;
 
 /// <summary>
-/// A practice's own words in its letters. What a letter is about, its dates and its button are written around them, so
-/// that no choice of words can send a client to the wrong day. An empty text means the house's words.
+/// A practice's own words on its papers and in its letters. What a letter is about, its dates and its button are written
+/// around them, so that no choice of words can send a client to the wrong day. An empty text means the house's words.
 /// </summary>
 public sealed record StandardTexts
 {
@@ -28,6 +28,9 @@ public sealed record StandardTexts
                 "Thank you. We read it and come back to you with what changes in your plan, if anything does.",
         };
 
+    /// <summary>Under every plan on paper, as it stands on the day of printing; the house closes with nothing.</summary>
+    public string Closing { get; init; } = "";
+
     /// <summary>With a plan as a paper.</summary>
     public string Handout { get; init; } = "";
 
@@ -44,6 +47,7 @@ public sealed record StandardTexts
     public StandardTexts Filled =>
         new()
         {
+            Closing = Closing,
             Handout = Own(Handout, House.Handout),
             PhoneLink = Own(PhoneLink, House.PhoneLink),
             Reminder = Own(Reminder, House.Reminder),
@@ -55,6 +59,7 @@ public sealed record StandardTexts
     public StandardTexts Checked() =>
         new()
         {
+            Closing = Kept(Closing, House.Closing, "The closing of papers"),
             Handout = Kept(Handout, House.Handout, "The text with a plan"),
             PhoneLink = Kept(PhoneLink, House.PhoneLink, "The text with a phone link"),
             Reminder = Kept(Reminder, House.Reminder, "The text before a rehearsal"),

@@ -72,7 +72,7 @@ public sealed record PlanDiff(ImmutableArray<TargetChange> Targets, ImmutableArr
         {
             var date = DayAndMonth.Format(day.Date);
             foreach (var change in day.Changes)
-                yield return $"{date}, {InWords(change.Occasion)}: {Words(change, units)}";
+                yield return $"{date}, {change.Occasion.InWords()}: {Words(change, units)}";
             yield return $"{date}: carbohydrate {Grams(day.Before.CarbohydrateG, day.After.CarbohydrateG)}, "
                 + $"fibre {Grams(day.Before.FibreG, day.After.FibreG)}, "
                 + $"fat {Grams(day.Before.FatG, day.After.FatG)}, "
@@ -142,16 +142,4 @@ public sealed record PlanDiff(ImmutableArray<TargetChange> Targets, ImmutableArr
 
     private static string Grams(decimal before, decimal after) =>
         $"{Rounding.Shown(before, 0)} → {Rounding.Shown(after, 0)} g";
-
-    private static string InWords(OccasionKind kind) =>
-        kind switch
-        {
-            OccasionKind.Breakfast => "breakfast",
-            OccasionKind.MorningSnack => "morning snack",
-            OccasionKind.Lunch => "lunch",
-            OccasionKind.AfternoonSnack => "afternoon snack",
-            OccasionKind.LateAfternoonSnack => "late afternoon snack",
-            OccasionKind.EveningMeal => "evening meal",
-            _ => "supper",
-        };
 }

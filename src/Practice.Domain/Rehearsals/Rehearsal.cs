@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Practice.Domain.Plans;
+using Practice.Domain.Practices;
 
 namespace Practice.Domain.Rehearsals;
 
@@ -78,6 +79,9 @@ public sealed record RehearsalDetails
 /// <param name="Note">Why, and what changes.</param>
 public sealed record ReviewDecision(TrialVerdict Verdict, string By, Instant At, string Note)
 {
+    /// <summary>The lines that the tool's own verdict followed then; null from before a practice could draw its own.</summary>
+    public SymptomThresholds? Thresholds { get; init; }
+
     /// <summary>What she said to each change that was proposed, in the order of the proposals.</summary>
     public ImmutableArray<ProposalAnswer> Answers { get; init; } = [];
 

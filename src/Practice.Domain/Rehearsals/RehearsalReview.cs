@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Practice.Domain.Evidence;
 using Practice.Domain.Foods;
 using Practice.Domain.Plans;
+using Practice.Domain.Practices;
 using Practice.Domain.Screening;
 
 namespace Practice.Domain.Rehearsals;
@@ -36,6 +37,9 @@ public sealed record RehearsalReview
     /// <summary>The tool's verdict; the practitioner's own may differ.</summary>
     public required TrialVerdict Verdict { get; init; }
 
+    /// <summary>Which scores pass and fail.</summary>
+    public required SymptomThresholds Thresholds { get; init; }
+
     /// <summary>The hold that warning signs raise; null without any.</summary>
     public Hold? Hold => WarningSigns.Hold(Feedback.WarningSigns);
 
@@ -57,7 +61,13 @@ public sealed record RehearsalReview
     /// <param name="details">The rehearsal as booked.</param>
     /// <param name="plan">The plan of the version rehearsed.</param>
     /// <param name="feedback">What the client told.</param>
-    public static RehearsalReview Of(RehearsalDetails details, RaceWeekPlan plan, Feedback feedback)
+    /// <param name="thresholds">Which scores pass and fail.</param>
+    public static RehearsalReview Of(
+        RehearsalDetails details,
+        RaceWeekPlan plan,
+        Feedback feedback,
+        SymptomThresholds thresholds
+    )
     {
         ArgumentNullException.ThrowIfNull(details);
         ArgumentNullException.ThrowIfNull(plan);
@@ -83,7 +93,8 @@ public sealed record RehearsalReview
             EatenGPerKg = eaten,
             Compliance = planned > 0 ? ComplianceRule.Of(details.Kind, planned, eaten) : null,
             Symptoms = SymptomSummary.Of(feedback.Symptoms, feedback.Run?.Time),
-            Verdict = TrialVerdicts.Of(feedback),
+            Verdict = TrialVerdicts.Of(feedback, thresholds),
+            Thresholds = thresholds,
         };
     }
 

@@ -1,4 +1,5 @@
 using Practice.Domain.Evidence;
+using Practice.Domain.Practices;
 
 namespace Practice.Domain.Rehearsals;
 
@@ -41,7 +42,7 @@ public enum Severity
 public sealed record Symptom
 {
     /// <summary>From this score on a symptom is severe.</summary>
-    public const int SevereFrom = 5;
+    public const int SevereFrom = SymptomThresholds.Severe;
 
     /// <summary>The score that forces a stop.</summary>
     public const int Worst = 10;

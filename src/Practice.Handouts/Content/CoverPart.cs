@@ -1,6 +1,7 @@
 using System.Globalization;
 using NodaTime;
 using Practice.Domain.Plans;
+using Practice.Domain.Practices;
 using Practice.Domain.Quantities;
 using Practice.Domain.Targets;
 using Practice.Handouts.Blocks;
@@ -68,6 +69,15 @@ internal static class CoverPart
         var note = plan.Note.Trim();
         if (note.Length > 0)
             yield return new Quote(note, options.IssuedBy);
+    }
+
+    /// <summary>The practice's own words under a plan.</summary>
+    public static IEnumerable<Block> Closing(PracticeProfile practice, Reader reader)
+    {
+        var words = practice.Defaults.Texts.Closing;
+        var safe = reader.IsNumberFree ? WithoutNumbers.Sentences(words) : words;
+        if (safe.Length > 0)
+            yield return new Quote(safe, practice.Name);
     }
 
     private static Countdown? CountdownTo(LocalDate race, LocalDate today, Reader reader) =>

@@ -34,6 +34,7 @@ public static class LoadingHandout
                 .. AdvicePart.Blocks(plan),
                 .. plan.Days.SelectMany(day => DayPart.Blocks(day, plan, reader)),
                 .. ShoppingPart.Blocks(ShoppingList.For(plan), plan.Days, reader),
+                .. CoverPart.Closing(practice, reader),
             ]
         );
     }

@@ -115,7 +115,8 @@ public static class TrialReport
     }
 
     private static string By(TrialReportCase trial) =>
-        trial.Rehearsal.Decision is { } decision ? $"by {decision.By}" : "by the rule, not decided";
+        (trial.Rehearsal.Decision is { } decision ? $"by {decision.By}" : "not decided")
+        + $"; the rule: {trial.Review.Thresholds.InWords()}";
 
     private static string Verdict(TrialVerdict verdict) =>
         verdict switch

@@ -41,6 +41,7 @@ public static class WeekHandout
                 .. RaceDayMeals.Recovery(safe, week, reader),
                 .. Flowing(Shopping(safe, reader)),
                 .. PackingPart.Blocks(Packing.Of(safe)),
+                .. CoverPart.Closing(practice, reader),
             ]
         );
     }

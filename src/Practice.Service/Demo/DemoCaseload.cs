@@ -3,6 +3,7 @@ using NodaTime;
 using Practice.Domain.Clients;
 using Practice.Domain.Debriefs;
 using Practice.Domain.Foods;
+using Practice.Domain.Practices;
 using Practice.Domain.Races;
 using Practice.Domain.Rehearsals;
 using Practice.Domain.Screening;
@@ -87,7 +88,7 @@ internal static class DemoCaseload
             FuelG = 150,
             Note = note,
             Decided = (
-                TrialVerdicts.OfPeak(score),
+                TrialVerdicts.OfPeak(score, SymptomThresholds.House),
                 score > 4 ? "Leave one thing out next time." : "Keep it so, put one thing back."
             ),
         };

@@ -29,6 +29,9 @@ public sealed record LetterContent(
     /// <summary>The practice's name over the letter; empty for none.</summary>
     public string Head { get; init; } = "";
 
+    /// <summary>Who signs it; empty where nobody does.</summary>
+    public string By { get; init; } = "";
+
     /// <summary>Colour of its button, <c>#RRGGBB</c>.</summary>
     public string Accent { get; init; } = PracticeProfile.DefaultAccent;
 

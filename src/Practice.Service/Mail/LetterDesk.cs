@@ -31,7 +31,7 @@ public sealed class LetterDesk(LetterSeal seal, PracticeStore practices, Practic
             seal.Seal(content),
             desk.Name,
             calendar.Now,
-            about
+            about is null ? null : new RehearsalDay(about.Id, about.RunOn)
         );
 
     internal async Task<PracticeProfile> Letterhead(Desk desk, CancellationToken cancel) =>

@@ -37,6 +37,8 @@ internal static class LetterPaper
             text.Append(paragraph).Append("\n\n");
         if (letter.Link is { } link)
             text.Append(link.Words).Append(":\n").Append(link.Address).Append("\n\n");
+        if (letter.By.Length > 0)
+            text.Append(letter.By).Append("\n\n");
         return text.Append("-- \n").Append(letter.Foot).Append('\n').ToString();
     }
 
@@ -46,11 +48,14 @@ internal static class LetterPaper
             letter.Head.Length > 0
                 ? $"<p class=\"rule\" style=\"{Rule}\">{Text(letter.Head)}</p>"
                 : "",
-            .. letter.Paragraphs.Select(p => $"<p style=\"margin:0 0 16px\">{Text(p)}</p>"),
+            .. letter.Paragraphs.Select(Paragraph),
             letter.Link is { } link ? Button(link, Colour.Parse(letter.Accent)) : "",
             $"<p class=\"soft\" style=\"margin:32px 0 0;{Small}\">{Text(letter.Foot)}</p>",
             "</div></body></html>",
         ]);
+
+    private static string Paragraph(string words) =>
+        $"<p style=\"margin:0 0 16px\">{Text(words)}</p>";
 
     private static string Button(LetterLink link, Colour accent) =>
         $"""

@@ -63,8 +63,8 @@ internal static class LetterTexts
             [
                 $"{to.GivenName}, your plan for {to.RaceName} is enclosed as a paper to print or to keep on the phone.",
                 .. to.Words(texts => texts.Handout),
-                by,
-            ]
+            ],
+            by: by
         ) with
         {
             Enclosures = [paper],
@@ -83,19 +83,21 @@ internal static class LetterTexts
                 $"{to.GivenName}, this is your private link to the pages for {to.RaceName}. It works until {Day.Format(lastDay)}.",
                 .. to.Words(texts => texts.PhoneLink),
                 "Keep it to yourself: whoever has the link can read your plan.",
-                by,
             ],
-            new LetterLink("Open my pages", address)
+            new LetterLink("Open my pages", address),
+            by
         );
 
     /// <param name="to">Who is reminded.</param>
     /// <param name="by">Who writes.</param>
     /// <param name="rehearsal">Of what.</param>
+    /// <param name="today">The day it is written.</param>
     /// <param name="address">Where it stands what to eat; null where the program does not know its own address.</param>
     public static LetterContent Reminder(
         Addressee to,
         string by,
         Rehearsal rehearsal,
+        LocalDate today,
         string? address
     )
     {
@@ -105,11 +107,13 @@ internal static class LetterTexts
             to.Practice,
             $"your rehearsal on {WeekDay.Format(runOn)}",
             [
-                $"{to.GivenName}, your rehearsal for {to.RaceName} is coming up. Its first meal is on {WeekDay.Format(firstMeal)}, and the run is on {WeekDay.Format(runOn)}.",
+                firstMeal > today
+                    ? $"{to.GivenName}, your rehearsal for {to.RaceName} is coming up. Its first meal is on {WeekDay.Format(firstMeal)}, and the run is on {WeekDay.Format(runOn)}."
+                    : $"{to.GivenName}, your rehearsal for {to.RaceName} is under way: the run is on {WeekDay.Format(runOn)}.",
                 .. to.Words(texts => texts.Reminder),
-                by,
             ],
-            address is null ? null : new LetterLink("See what to eat", address)
+            address is null ? null : new LetterLink("See what to eat", address),
+            by
         );
     }
 
@@ -122,8 +126,8 @@ internal static class LetterTexts
                 $"{to.GivenName}, what you told us of your rehearsal on {WeekDay.Format(rehearsal.RunOn)} has arrived.",
                 .. to.Words(texts => texts.Thanks),
                 "If you feel unwell, do not wait for us: ask a doctor.",
-                by,
-            ]
+            ],
+            by: by
         );
 
     private static string Seat(StaffRole role) =>
@@ -138,7 +142,8 @@ internal static class LetterTexts
         PracticeProfile practice,
         string errand,
         ImmutableArray<string> paragraphs,
-        LetterLink? link = null
+        LetterLink? link = null,
+        string by = ""
     ) =>
         new(
             $"{practice.Name}: {errand}",
@@ -149,5 +154,6 @@ internal static class LetterTexts
         {
             Head = practice.Name,
             Accent = practice.Accent,
+            By = by,
         };
 }

@@ -70,6 +70,7 @@ public sealed class SendReminder(
             to,
             desk.Name,
             rehearsal,
+            calendar.Today,
             given is null ? null : new Uri(site!, given.Path).ToString()
         );
         return await outbox.PostOnce(

@@ -51,6 +51,7 @@ public sealed class OpenRace(
                 CarbohydrateGPerKg = usual.CarbohydrateGPerKg,
                 WindowHours = usual.WindowHours,
                 OccasionsPerDay = usual.OccasionsPerDay,
+                Sittings = usual.Sittings,
                 DrinksShare = usual.DrinksShare,
             }
             : new LoadingChoices();

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using Practice.Domain.Clients;
 using Practice.Domain.Foods;
+using Practice.Domain.Practices;
 using Practice.Domain.Rehearsals;
 using Practice.Service.Desks;
 using Practice.Service.Foods;
+using Practice.Store.Practices;
 using Practice.Store.Rehearsals;
 
 namespace Practice.Service.Rehearsals;
@@ -29,13 +31,14 @@ public sealed record ClientTrials(
         Client client,
         IEnumerable<Rehearsal> rehearsals,
         RehearsalBackground background,
-        FoodLibrary foods
+        FoodLibrary foods,
+        SymptomThresholds thresholds
     )
     {
         var read = rehearsals
             .Where(r => r is { Feedback: not null, Status: not RehearsalStatus.Cancelled })
             .OrderBy(r => r.RunOn)
-            .Select(r => new ReadTrial(r, Read(r)))
+            .Select(r => new ReadTrial(r, Read(r, thresholds)))
             .ToImmutableArray();
         var mass = client.LatestMass?.Mass.Kilograms ?? 0;
         var trials = FoodTrial.Of(read.Select(r => r.Review), mass);
@@ -47,15 +50,17 @@ public sealed record ClientTrials(
         );
     }
 
-    private static RehearsalReview Read(Rehearsal rehearsal)
+    /// <summary>What was decided is read by the lines of its day, whatever the practice draws since.</summary>
+    private static RehearsalReview Read(Rehearsal rehearsal, SymptomThresholds thresholds)
     {
-        var review = RehearsalReview.Of(rehearsal.Details, rehearsal.Plan, rehearsal.Feedback!);
-        return rehearsal.Decision is { } decision
-            ? review with
-            {
-                Verdict = decision.Verdict,
-            }
-            : review;
+        var decision = rehearsal.Decision;
+        var review = RehearsalReview.Of(
+            rehearsal.Details,
+            rehearsal.Plan,
+            rehearsal.Feedback!,
+            decision is null ? thresholds : decision.Thresholds ?? SymptomThresholds.House
+        );
+        return decision is not null ? review with { Verdict = decision.Verdict } : review;
     }
 
     private static SuspectAssumptions Assumptions(GutHistory gut, FoodLibrary foods) =>
@@ -71,7 +76,8 @@ public sealed record ClientTrials(
 public sealed class ReadTrials(
     RehearsalStore rehearsals,
     RehearsalCalendars calendars,
-    Larder larder
+    Larder larder,
+    PracticeStore practices
 )
 {
     internal async Task<ClientTrials> Of(Desk desk, Client client, CancellationToken cancel) =>
@@ -79,6 +85,11 @@ public sealed class ReadTrials(
             client,
             await rehearsals.OfClient(desk.PracticeId, client.Id, cancel),
             await calendars.Background(desk, client.Id, cancel),
-            await larder.Run(desk, cancel)
+            await larder.Run(desk, cancel),
+            await Thresholds(desk, cancel)
         );
+
+    internal async Task<SymptomThresholds> Thresholds(Desk desk, CancellationToken cancel) =>
+        (await practices.Find(desk.PracticeId, cancel))?.Value.Defaults.Thresholds
+        ?? SymptomThresholds.House;
 }

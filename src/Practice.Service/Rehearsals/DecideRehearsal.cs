@@ -92,6 +92,7 @@ public sealed class DecideRehearsal(
                         judgement.Accepted.Contains(p.Key)
                     )),
                 ],
+                Thresholds = await trials.Thresholds(desk, cancel),
                 PlanVersionId = draft.After?.Id,
                 FromVersionId = draft.After is null ? null : draft.Before?.Id,
             }

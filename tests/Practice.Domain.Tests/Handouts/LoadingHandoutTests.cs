@@ -41,6 +41,27 @@ public sealed partial class LoadingHandoutTests
         }
     }
 
+    [Theory]
+    [InlineData("full", "Drink 500 ml with breakfast. Good legs!")]
+    [InlineData("number-free", "Good legs!")]
+    public void A_practices_closing_stands_last_and_keeps_numbers_from_whom_they_harm(
+        string paper,
+        string closing
+    )
+    {
+        var sample = SamplePapers.All[paper];
+        var practice = sample.Practice with
+        {
+            Defaults = new()
+            {
+                Texts = new() { Closing = "Drink 500 ml with breakfast. Good legs!" },
+            },
+        };
+        var doc = SamplePapers.Doc(sample with { Practice = practice });
+        var last = Assert.IsType<Quote>(doc.Blocks[^1]);
+        Assert.Equal((closing, practice.Name), (last.Words.Plain, last.By));
+    }
+
     [Fact]
     public void Totals_are_drawn_as_the_content_says_them()
     {

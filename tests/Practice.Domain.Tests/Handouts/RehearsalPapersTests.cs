@@ -183,7 +183,12 @@ public sealed class RehearsalPapersTests
                 ],
             }
         );
-        var review = RehearsalReview.Of(rehearsal.Details, rehearsal.Plan, rehearsal.Feedback!);
+        var review = RehearsalReview.Of(
+            rehearsal.Details,
+            rehearsal.Plan,
+            rehearsal.Feedback!,
+            SymptomThresholds.House
+        );
         var changed = new HalveFood(rehearsal.Sittings()[2].Portions[0].FoodId).Apply(
             rehearsal.Plan
         );

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Practice.Domain.Foods;
 using Practice.Domain.Plans;
+using Practice.Domain.Practices;
 using Practice.Domain.Rehearsals;
 using Practice.Domain.Tests.Plans;
 
@@ -121,18 +122,27 @@ public class RehearsalReviewTests
     [InlineData(4, TrialVerdict.Adapt)]
     [InlineData(5, TrialVerdict.Fail)]
     public void The_worst_score_decides(int peak, TrialVerdict verdict) =>
-        Assert.Equal(verdict, TrialVerdicts.OfPeak(peak));
+        Assert.Equal(verdict, TrialVerdicts.OfPeak(peak, SymptomThresholds.House));
 
     [Fact]
     public void Vomiting_or_a_stop_fails_whatever_the_scores_say()
     {
         var calm = new Feedback { ReceivedAt = default };
 
-        Assert.Equal(TrialVerdict.Pass, TrialVerdicts.Of(calm));
-        Assert.Equal(TrialVerdict.Fail, TrialVerdicts.Of(calm with { Vomited = true }));
+        Assert.Equal(TrialVerdict.Pass, TrialVerdicts.Of(calm, SymptomThresholds.House));
         Assert.Equal(
             TrialVerdict.Fail,
-            TrialVerdicts.Of(calm with { Run = new RunFeedback { StoppedByGut = true } })
+            TrialVerdicts.Of(calm with { Vomited = true }, SymptomThresholds.House)
+        );
+        Assert.Equal(
+            TrialVerdict.Fail,
+            TrialVerdicts.Of(
+                calm with
+                {
+                    Run = new RunFeedback { StoppedByGut = true },
+                },
+                SymptomThresholds.House
+            )
         );
     }
 

@@ -1,6 +1,7 @@
 using NodaTime;
 using Practice.Domain.Foods;
 using Practice.Domain.Plans;
+using Practice.Domain.Practices;
 using Practice.Domain.Quantities;
 using Practice.Domain.Rehearsals;
 using Practice.Domain.Screening;
@@ -70,7 +71,7 @@ internal static class Sample
                     .OfType<EatenOccasion>(),
             ],
         };
-        return RehearsalReview.Of(booked, rehearsed, told);
+        return RehearsalReview.Of(booked, rehearsed, told, SymptomThresholds.House);
     }
 
     private static PlanDay Toast(PlanDay day) =>

@@ -1,4 +1,5 @@
 using NodaTime;
+using Practice.Domain.Practices;
 using Practice.Domain.Rehearsals;
 using Practice.Domain.Screening;
 
@@ -17,7 +18,7 @@ public class WarningSignTests
     {
         var feedback = new Feedback { ReceivedAt = default, WarningSigns = [sign] };
 
-        Assert.Equal(TrialVerdict.Fail, TrialVerdicts.Of(feedback));
+        Assert.Equal(TrialVerdict.Fail, TrialVerdicts.Of(feedback, SymptomThresholds.House));
         var hold = WarningSigns.Hold(feedback.WarningSigns)!;
         Assert.Contains(sign.InWords(), hold.Reason, StringComparison.Ordinal);
         Assert.Equal(LiftedBy.Professional, hold.LiftedBy);

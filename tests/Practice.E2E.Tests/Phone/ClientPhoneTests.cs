@@ -1,6 +1,7 @@
 using System.Net;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
+using Practice.Domain.Practices;
 using Practice.Domain.Rehearsals;
 using Practice.Domain.Screening;
 using Practice.Domain.Screening.Questions;
@@ -54,7 +55,7 @@ public sealed class ClientPhoneTests(AppFixture app)
         Assert.Equal(3, told.UrineColour);
         Assert.Equal(0.5m, told.BreakfastPart);
         Assert.Equal(180, told.Run!.CarbohydrateG);
-        Assert.Equal(TrialVerdict.Pass, TrialVerdicts.Of(told));
+        Assert.Equal(TrialVerdict.Pass, TrialVerdicts.Of(told, SymptomThresholds.House));
         Assert.Equal(5, told.Symptoms.Select(s => s.Moment).Distinct().Count());
         await page.ReloadAsync();
         await log.Says("Sent");

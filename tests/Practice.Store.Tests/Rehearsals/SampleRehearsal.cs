@@ -1,6 +1,7 @@
 using NodaTime;
 using Practice.Domain.Foods;
 using Practice.Domain.Plans;
+using Practice.Domain.Practices;
 using Practice.Domain.Quantities;
 using Practice.Domain.Races;
 using Practice.Domain.Rehearsals;
@@ -60,6 +61,7 @@ internal static class SampleRehearsal
         new(TrialVerdict.Adapt, "A. Tester", Sample.Now, "One thing at a time")
         {
             Answers = [new ProposalAnswer("halve-food", "Half of the banana", true)],
+            Thresholds = new SymptomThresholds(1, 4),
             PlanVersionId = Guid.CreateVersion7(),
             FromVersionId = Guid.CreateVersion7(),
         };

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Microsoft.AspNetCore.Components;
 using NodaTime;
 using Practice.Domain.Foods;
@@ -5,6 +6,7 @@ using Practice.Domain.Plans;
 using Practice.Domain.Plans.Weeks;
 using Practice.Service.Desks;
 using Practice.Service.Plans;
+using Practice.Service.Practices;
 using Practice.Service.Weeks;
 using Practice.Web.Features.Plans;
 using Practice.Web.Features.Plans.Workbench;
@@ -20,6 +22,7 @@ public sealed partial class WeekPage
     private FuelStory? story;
     private FoodQuestion? choice;
     private RaceDayPart choosing;
+    private ImmutableArray<string> ideas = [];
     private IReadOnlyList<Shortfall> morningMisses = [];
     private IReadOnlyList<Shortfall> recoveryMisses = [];
 
@@ -29,6 +32,9 @@ public sealed partial class WeekPage
 
     [Inject]
     internal OpenPlan OpenPlan { get; set; } = null!;
+
+    [Inject]
+    internal OpenPractice OpenPractice { get; set; } = null!;
 
     [Inject]
     internal LayOutWeek LayOutWeek { get; set; } = null!;
@@ -56,6 +62,7 @@ public sealed partial class WeekPage
         var file = await OpenPlan.Run(Desk, Id, Leaving);
         isMissing = file is null;
         keeper = file is null ? null : new DraftKeeper(SaveDraft, Calendar, Desk, file);
+        ideas = (await OpenPractice.Run(Desk, Leaving)).Defaults.MealIdeas;
         Read();
         await FollowClient();
     }

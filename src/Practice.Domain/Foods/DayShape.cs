@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Practice.Domain.Evidence;
-using Practice.Domain.Foods;
 
-namespace Practice.Domain.Plans;
+namespace Practice.Domain.Foods;
 
 /// <summary>A sitting of a full day: when, and which share of the day's carbohydrate it brings.</summary>
 /// <param name="Kind">Which sitting.</param>
@@ -13,7 +12,7 @@ public sealed record Sitting(OccasionKind Kind, decimal Share, LocalTime Time);
 
 /// <summary>
 /// How a day's carbohydrate is spread: front-loaded, with a light evening so that the athlete sleeps. Common practice,
-/// no source; shares of a day sum to 1.
+/// no source; shares of a day sum to 1. A practice may spread it otherwise.
 /// </summary>
 public static class DayShape
 {
@@ -74,14 +73,11 @@ public static class DayShape
     /// <summary>
     /// The last sittings of the day that bring about a share of it: a part day starts late, it does not starve.
     /// </summary>
-    /// <param name="occasions">Sittings of a full day, 5 to 7.</param>
+    /// <param name="day">Sittings of a full day.</param>
     /// <param name="share">Share wanted, above 0 to 1.</param>
-    public static ImmutableArray<Sitting> Ending(int occasions, decimal share)
-    {
-        var day = Of(occasions);
-        return Enumerable
+    public static ImmutableArray<Sitting> Ending(ImmutableArray<Sitting> day, decimal share) =>
+        Enumerable
             .Range(0, day.Length)
             .Select(skip => day[skip..])
             .MinBy(rest => Math.Abs(rest.Sum(s => s.Share) - share));
-    }
 }
