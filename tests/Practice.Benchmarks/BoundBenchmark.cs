@@ -21,7 +21,8 @@ internal static class BoundBenchmark
             var first = 0L;
             var menu = MenuBuild.Begin(model, (_, cost) => first = cost, CancellationToken.None);
             menu.Run(Improvement.UsualSolves(model), (_, _) => { }, CancellationToken.None);
-            var bound = new ColumnGeneration(model, menu.Values).Bound();
+            using var generation = new ColumnGeneration(model, menu.Values);
+            var bound = generation.Bound();
             Console.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,

@@ -1,4 +1,3 @@
-using Google.OrTools.LinearSolver;
 using Practice.Planner.Model;
 using Practice.Planner.Search;
 
@@ -9,8 +8,9 @@ namespace Practice.Benchmarks;
 /// each plate the exact model looks for a meal that would make the mixture cheaper, until none does. The bound is the
 /// Lagrangian one, so it holds at every step; each plate must be priced to proof for it to count.
 /// </summary>
-internal sealed class ColumnGeneration
+internal sealed class ColumnGeneration : IDisposable
 {
+    private const int Looks = 40;
     private const int Rounds = 80;
     private const double CloseEnough = 0.005;
 
@@ -19,164 +19,98 @@ internal sealed class ColumnGeneration
 
     private readonly MenuModel _model;
     private readonly long[] _menu;
-    private readonly Row[] _shared;
-    private readonly List<(int Row, long Coefficient)>[] _touches;
-    private readonly Google.OrTools.LinearSolver.Solver _master;
-    private readonly Constraint?[] _atLeast;
-    private readonly Constraint?[] _atMost;
-    private readonly Constraint[] _oneMeal;
-    private readonly HashSet<string> _known = [];
+    private readonly Mixture _mixture;
 
     public ColumnGeneration(MenuModel model, long[] menu)
     {
-        (_model, _menu) = (model, menu);
-        _shared = [.. model.Rows.Where(r => r.Plate < 0)];
-        _touches = [.. model.Variables.Select(_ => new List<(int, long)>())];
-        for (var r = 0; r < _shared.Length; r++)
-        for (var i = 0; i < _shared[r].Variables.Length; i++)
-            _touches[_shared[r].Variables[i]].Add((r, _shared[r].Coefficients[i]));
-
-        _master = Google.OrTools.LinearSolver.Solver.CreateSolver("GLOP");
-        _master.Objective().SetMinimization();
-        _oneMeal = [.. model.Plates.Select(_ => _master.MakeConstraint(1, 1))];
-        _atLeast = new Constraint?[_shared.Length];
-        _atMost = new Constraint?[_shared.Length];
-        for (var r = 0; r < _shared.Length; r++)
-            AddSharedRow(r);
-        foreach (var meal in MealPool.For(model, CancellationToken.None).SelectMany(m => m))
-            AddMeal(
-                model.Variables[meal.Pattern.Chosen].Plate,
-                meal.Values.ToDictionary(v => v.Variable, v => v.Value)
-            );
+        (_model, _menu, _mixture) = (model, menu, new Mixture(model));
+        foreach (var (plate, meals) in MealPool.For(model, CancellationToken.None).Index())
+        foreach (var meal in meals)
+            _mixture.Add(plate, meal);
         foreach (var plate in model.Plates)
-            AddMeal(plate.Index, Nonzero(plate, menu));
+            _mixture.Add(plate.Index, MealOn(plate, menu));
     }
 
     public double Bound()
     {
+        // a quick start: what a search finds need not be found by proof
+        var bargains = new Bargains(_model, new Random(1));
+        for (var look = 0; look < Looks && _mixture.Mix(); look++)
+            bargains.AddTo(_mixture);
+
         var best = double.NegativeInfinity;
-        double[]? smooth = null;
-        for (var round = 0; round < Rounds; round++)
+        (double Floor, double Ceiling)[]? smooth = null;
+        for (var round = 0; round < Rounds && _mixture.Mix(); round++)
         {
-            if (_master.Solve() != Google.OrTools.LinearSolver.Solver.ResultStatus.OPTIMAL)
-                break;
-            var mixture = _master.Objective().Value();
-            var (low, high) = (Duals(_atLeast), Duals(_atMost));
-            var duals = low.Concat(high).ToArray();
-            smooth = smooth is null || round < 3 ? duals : Mixed(smooth, duals);
-            best = Math.Max(best, Lagrangian(smooth[..low.Length], smooth[low.Length..]));
-            if (mixture - best < CloseEnough * Math.Abs(mixture))
+            smooth = smooth is null || round < 3 ? [.. _mixture.Prices] : Mixed(smooth);
+            best = Math.Max(best, Lagrangian(smooth));
+            if (_mixture.Cost - best < CloseEnough * Math.Abs(_mixture.Cost))
                 break;
         }
         return best;
     }
 
-    private static double[] Mixed(double[] one, double[] other) =>
-        [.. one.Zip(other, (a, b) => 0.6 * a + 0.4 * b)];
+    public void Dispose() => _mixture.Dispose();
 
-    private static double[] Duals(Constraint?[] constraints) =>
-        [.. constraints.Select(c => c?.DualValue() ?? 0)];
+    private (double, double)[] Mixed((double Floor, double Ceiling)[] smooth) =>
+        [
+            .. smooth.Zip(
+                _mixture.Prices,
+                (a, b) => (0.6 * a.Floor + 0.4 * b.Floor, 0.6 * a.Ceiling + 0.4 * b.Ceiling)
+            ),
+        ];
 
     // what the cheapest meals cost once the shared rows are paid for by their prices
-    private double Lagrangian(double[] low, double[] high)
+    private double Lagrangian((double Floor, double Ceiling)[] prices)
     {
         var value = 0.0;
-        for (var r = 0; r < _shared.Length; r++)
+        for (var r = 0; r < prices.Length; r++)
         {
-            low[r] = Math.Max(0, low[r]);
-            high[r] = Math.Min(0, high[r]);
-            if (_atLeast[r] is not null)
-                value += low[r] * _shared[r].Low;
-            if (_atMost[r] is not null)
-                value += high[r] * _shared[r].High;
+            var row = _mixture.SharedRows[r];
+            prices[r] = (Math.Max(0, prices[r].Floor), Math.Min(0, prices[r].Ceiling));
+            if (row.Low > -Row.Unbounded)
+                value += prices[r].Floor * row.Low;
+            if (row.High < Row.Unbounded)
+                value += prices[r].Ceiling * row.High;
         }
+        var costs = _mixture.CostsAt(prices);
         foreach (var plate in _model.Plates)
-            value += Price(plate, low, high) ?? double.NegativeInfinity;
+            value += Price(plate, costs) ?? double.NegativeInfinity;
         return value;
     }
 
-    private double? Price(Plate plate, double[] low, double[] high)
+    private double? Price(Plate plate, double[] unscaled)
     {
         var costs = new long[_model.Variables.Count];
         for (var v = plate.FirstVariable; v < plate.FirstVariable + plate.VariableCount; v++)
-            costs[v] = (long)
-                Math.Floor(
-                    Scale
-                        * (
-                            _model.Costs[v]
-                            - _touches[v].Sum(t => (low[t.Row] + high[t.Row]) * t.Coefficient)
-                        )
-                );
+            costs[v] = (long)Math.Floor(Scale * unscaled[v]);
         var rows = _model
             .Rows.Where(r => r.Plate == plate.Index)
             .Select(r => r.IsHard ? r : r.Priced(Scale * r.Price));
         var pricing = new PartialModel(_model, _menu, [plate.Index], rows, costs, false);
-        var answer = Practice.Planner.Search.Solver.Solve(
-            pricing.Model,
-            Effort.Day,
-            CancellationToken.None
-        );
+        var answer = Solver.Solve(pricing.Model, Effort.Day, CancellationToken.None);
         if (answer.Values is null)
             return null;
         var values = pricing.Merge(answer.Values);
-        AddMeal(plate.Index, Nonzero(plate, values));
+        _mixture.Add(plate.Index, MealOn(plate, values));
         if (!answer.IsProven)
             return null;
         var cost = 0.0;
-        foreach (var (variable, value) in Nonzero(plate, values))
-            cost += costs[variable] * value;
+        for (var v = plate.FirstVariable; v < plate.FirstVariable + plate.VariableCount; v++)
+            cost += costs[v] * values[v];
         foreach (var row in rows)
             cost += row.CostOf(row.SumOf(values));
         return cost / Scale;
     }
 
-    private void AddSharedRow(int r)
-    {
-        var row = _shared[r];
-        var slack = _master.MakeNumVar(0, double.PositiveInfinity, "");
-        _master.Objective().SetCoefficient(slack, row.Price!.Value);
-        if (row.Low > -Row.Unbounded)
-        {
-            _atLeast[r] = _master.MakeConstraint(row.Low, double.PositiveInfinity);
-            _atLeast[r]!.SetCoefficient(slack, row.Step);
-        }
-        if (row.High < Row.Unbounded)
-        {
-            _atMost[r] = _master.MakeConstraint(double.NegativeInfinity, row.High);
-            _atMost[r]!.SetCoefficient(slack, -row.Step);
-        }
-    }
-
-    private void AddMeal(int plate, Dictionary<int, long> meal)
-    {
-        if (!_known.Add($"{plate}:{string.Join(',', meal.OrderBy(v => v.Key))}"))
-            return;
-        var mixed = _master.MakeNumVar(0, 1, "");
-        _oneMeal[plate].SetCoefficient(mixed, 1);
-        _master.Objective().SetCoefficient(mixed, OwnCost(plate, meal));
-        var sums = new Dictionary<int, long>();
-        foreach (var (variable, value) in meal)
-        foreach (var (row, coefficient) in _touches[variable])
-            sums[row] = sums.GetValueOrDefault(row) + coefficient * value;
-        foreach (var (row, sum) in sums)
-        {
-            _atLeast[row]?.SetCoefficient(mixed, sum);
-            _atMost[row]?.SetCoefficient(mixed, sum);
-        }
-    }
-
-    private double OwnCost(int plate, Dictionary<int, long> meal)
-    {
-        var values = new long[_model.Variables.Count];
-        foreach (var (variable, value) in meal)
-            values[variable] = value;
-        return meal.Sum(v => _model.Costs[v.Key] * v.Value)
-            + _model.Rows.Where(r => r.Plate == plate).Sum(r => r.CostOf(r.SumOf(values)));
-    }
-
-    private static Dictionary<int, long> Nonzero(Plate plate, long[] values) =>
-        Enumerable
-            .Range(plate.FirstVariable, plate.VariableCount)
-            .Where(v => values[v] != 0)
-            .ToDictionary(v => v, v => values[v]);
+    private static Meal MealOn(Plate plate, long[] values) =>
+        new(
+            plate.Patterns.Single(p => values[p.Chosen] == 1),
+            [
+                .. plate
+                    .Candidates.Where(c => values[c.Present] == 1)
+                    .Select(c => new Helping(c, (int)values[c.Amount])),
+            ],
+            0
+        );
 }

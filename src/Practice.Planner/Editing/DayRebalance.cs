@@ -19,13 +19,19 @@ internal static class DayRebalance
     private const long OneStep = 2_000;
     private const long OneStepPerGram = 80;
 
+    // a gram short at a sitting is dearer than a food that comes or goes
+    private const long LimitsWeigh = 10;
+
     public static Rebalanced Of(MenuRequest request, LocalDate date, CancellationToken cancel)
     {
         var alone = request with { Days = [request.Days.Single(d => d.Date == date)] };
         var model = MenuModel.ToEdit(alone);
         var present = PresentMenu.ValuesIn(model);
         long[] prices = [.. model.Costs];
-        var rules = model.Rows.Where(r => r.IsSense || r.IsLink || r.Limit is not null).ToList();
+        var rules = model
+            .Rows.Where(r => r.IsSense || r.IsLink || r.Limit is not null)
+            .Select(r => r.Limit is null ? r : r.Priced(LimitsWeigh * r.Price))
+            .ToList();
         var others = model.Rows.Count;
         ChargeForChange(model, present);
         StayNearTheAim(model);

@@ -8,7 +8,6 @@ namespace Practice.Planner.Search;
 /// </summary>
 internal sealed class Annealing
 {
-    private const int Moves = 300_000;
     private const double Hot = 15_000;
     private const double Cold = 200;
 
@@ -39,15 +38,15 @@ internal sealed class Annealing
 
     public IEnumerable<Meal> Picked => _picked.Select((meal, plate) => _meals[plate][meal]);
 
-    public void Run(int seed, CancellationToken cancel)
+    public void Run(int moves, int seed, CancellationToken cancel)
     {
         Descend(cancel);
         var random = new Random(seed);
         var best = (int[])_picked.Clone();
         var bestCost = Cost;
-        var cooling = Math.Pow(Cold / Hot, 1.0 / Moves);
+        var cooling = Math.Pow(Cold / Hot, 1.0 / moves);
         var warmth = Hot;
-        for (var i = 0; i < Moves; i++, warmth *= cooling)
+        for (var i = 0; i < moves; i++, warmth *= cooling)
         {
             if (i % 4096 == 0 && cancel.IsCancellationRequested)
                 break;

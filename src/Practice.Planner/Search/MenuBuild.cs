@@ -12,6 +12,8 @@ internal static class MenuBuild
     private const double FirstMenu = 0.2;
     private const double PolishedMenu = 0.5;
 
+    private const int MovesFromThePool = 300_000;
+
     /// <param name="request">What to fill.</param>
     /// <param name="progress">Told of every better menu.</param>
     /// <param name="cancel">Ends it with the best so far.</param>
@@ -96,7 +98,7 @@ internal static class MenuBuild
     {
         var pool = MealPool.For(model, cancel);
         var annealing = new Annealing(model, pool);
-        annealing.Run(model.Request.Seed, cancel);
+        annealing.Run(MovesFromThePool, model.Request.Seed, cancel);
         Meal[] first = [.. annealing.Picked];
         onFirst(ValuesOf(model, first), annealing.Cost);
         return new Improvement(model, new Refinement(model, cancel).Of(pool, first));

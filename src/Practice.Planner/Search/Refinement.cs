@@ -3,21 +3,35 @@ using Practice.Planner.Model;
 namespace Practice.Planner.Search;
 
 /// <summary>
-/// Makes a first menu good: polished twice from the pool; then the good meals met on the way are put together anew, and
-/// the outcome is polished once more with them for a pool.
+/// Makes a first menu good. A mixture of meals tells by its prices what the days are short of; meals that are cheap by
+/// them are looked for and mixed in, again and again. Then menus are put together from the meals nearest to the mixture
+/// and polished, and the good meals met on the way are mixed in once more.
 /// </summary>
 internal sealed class Refinement(MenuModel model, CancellationToken cancel)
 {
-    private const int RunsFromThePool = 2;
-    private static readonly PolishingPace FromThePool = new(600, 8000);
-    private static readonly PolishingPace FromGoodMeals = new(700, 4000);
+    private const int FirstLooks = 30;
+    private const int LaterLooks = 10;
 
-    private readonly Dictionary<long, Meal>[] _good =
-    [
-        .. model.Plates.Select(_ => new Dictionary<long, Meal>()),
-    ];
+    // so many looks that made the mixture cheaper by less than this, and there is not much left to find
+    private const int IdleLooks = 4;
+    private const double Idle = 0.001;
+
+    // of each plate's pool: the linear solver's time grows with their number
+    private const int Kept = 100;
+
+    private const int Moves = 100_000;
+
+    // few meals a plate find the best of them, many leave room
+    private static readonly int[] NearestAtFirst = [12, 25, 50];
+    private static readonly int[] NearestLater = [30, 30];
+
+    private static readonly PolishingPace Pace = new(300, 4000);
+
+    private readonly Bargains _bargains = new(model, new Random(model.Request.Seed));
+    private readonly List<Meal>[] _good = [.. model.Plates.Select(_ => new List<Meal>())];
     private long[] _best = [];
     private long _bestCost = long.MaxValue;
+    private int _runs;
 
     /// <summary>The best menu met.</summary>
     /// <param name="pool">Meals for each plate.</param>
@@ -25,34 +39,67 @@ internal sealed class Refinement(MenuModel model, CancellationToken cancel)
     public long[] Of(Meal[][] pool, Meal[] first)
     {
         Remember(MenuBuild.ValuesOf(model, first));
-        for (var run = 0; run < RunsFromThePool; run++)
-            Polish(pool, first, FromThePool, run);
-        Meal[][] good = [.. model.Plates.Select(p => GoodMealsOf(p, first[p.Index]))];
-        var together = new Annealing(model, good);
-        together.Run(model.Request.Seed, cancel);
-        Meal[] picked = [.. together.Picked];
-        Remember(MenuBuild.ValuesOf(model, picked));
-        Polish(good, picked, FromGoodMeals, RunsFromThePool);
+        using var all = new Mixture(model);
+        foreach (var plate in model.Plates)
+        foreach (var meal in pool[plate.Index].Append(first[plate.Index]))
+            all.Add(plate.Index, meal);
+        if (!all.Mix())
+            return _best;
+        using var mixture = all.Narrowed(Kept);
+        if (!Enrich(mixture, FirstLooks))
+            return _best;
+        foreach (var many in NearestAtFirst)
+            PutTogether(mixture, many);
+        foreach (var many in NearestLater)
+        {
+            foreach (var plate in model.Plates)
+            foreach (var meal in _good[plate.Index])
+                mixture.Add(plate.Index, meal);
+            if (!Enrich(mixture, LaterLooks))
+                return _best;
+            PutTogether(mixture, many);
+        }
         return _best;
     }
 
-    private void Polish(Meal[][] meals, Meal[] start, PolishingPace pace, int run)
+    private bool Enrich(Mixture mixture, int looks)
+    {
+        if (!mixture.Mix())
+            return false;
+        var costs = new List<double> { mixture.Cost };
+        while (costs.Count <= looks && !IsIdle(costs))
+        {
+            if (cancel.IsCancellationRequested)
+                return false;
+            _bargains.AddTo(mixture);
+            if (!mixture.Mix())
+                return false;
+            costs.Add(mixture.Cost);
+        }
+        return true;
+    }
+
+    private static bool IsIdle(List<double> costs) =>
+        costs.Count > IdleLooks && costs[^(IdleLooks + 1)] - costs[^1] < Idle * Math.Abs(costs[^1]);
+
+    private void PutTogether(Mixture mixture, int many)
     {
         if (cancel.IsCancellationRequested)
             return;
-        var polishing = new Polishing(model, meals, start, model.Request.Seed * 31 + run);
-        Remember(polishing.Run(pace, cancel));
+        Meal[][] meals =
+        [
+            .. model.Plates.Select(p => mixture.Nearest(p.Index).Take(many).ToArray()),
+        ];
+        var seed = model.Request.Seed * 31 + _runs++;
+        var annealing = new Annealing(model, meals);
+        annealing.Run(Moves, seed, cancel);
+        Meal[] picked = [.. annealing.Picked];
+        Remember(MenuBuild.ValuesOf(model, picked));
+        var polishing = new Polishing(model, meals, picked, seed);
+        Remember(polishing.Run(Pace, cancel));
         foreach (var plate in model.Plates)
-        foreach (var meal in polishing.GoodMealsOf(plate.Index))
-            _good[plate.Index].TryAdd(meal.Key, meal);
-    }
-
-    // what the plate began with is among them, should nothing better have been met
-    private Meal[] GoodMealsOf(Plate plate, Meal first)
-    {
-        var draw = new MealDraw(model, plate);
-        _good[plate.Index].TryAdd(first.Key, first);
-        return [.. _good[plate.Index].Values.Select(draw.Priced)];
+            _good[plate.Index]
+                .AddRange([picked[plate.Index], .. polishing.GoodMealsOf(plate.Index)]);
     }
 
     private void Remember(long[] values)

@@ -14,11 +14,18 @@ internal sealed class Score
     private readonly int[] _touchesFrom;
     private readonly Touch[] _touches;
 
-    private Score(MenuModel model, int first, int count, IEnumerable<Row> rows, long? brokenSense)
+    private Score(
+        MenuModel model,
+        int first,
+        int count,
+        IEnumerable<Row> rows,
+        long? brokenSense,
+        IReadOnlyList<long>? costs = null
+    )
     {
         _first = first;
         _values = new long[count];
-        _costs = [.. model.Costs.Skip(first).Take(count)];
+        _costs = [.. (costs ?? model.Costs).Skip(first).Take(count)];
         var held = rows.Where(r => !r.IsLink).ToArray();
         _rows = [.. held.Select(r => new Held(r, brokenSense))];
         var touches = Enumerable.Range(0, count).Select(_ => new List<Touch>()).ToArray();
@@ -52,8 +59,12 @@ internal sealed class Score
     /// <param name="brokenSense">
     /// What a broken rule of meal sense costs here, so that a search may pass through a meal that makes none.
     /// </param>
-    public static Score OfMenu(MenuModel model, IEnumerable<Row> rows, long brokenSense) =>
-        new(model, 0, model.Variables.Count, rows, brokenSense);
+    public static Score OfMenu(
+        MenuModel model,
+        IEnumerable<Row> rows,
+        long brokenSense,
+        IReadOnlyList<long>? costs = null
+    ) => new(model, 0, model.Variables.Count, rows, brokenSense, costs);
 
     /// <summary>Cost as it stands; unless priced otherwise a broken rule makes it absurdly large.</summary>
     public long Cost { get; private set; }
