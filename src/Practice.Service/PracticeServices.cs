@@ -24,6 +24,7 @@ using Practice.Service.Privacy;
 using Practice.Service.Races;
 using Practice.Service.Rehearsals;
 using Practice.Service.Screening;
+using Practice.Service.Tables;
 using Practice.Service.Team;
 using Practice.Service.Today;
 using Practice.Service.Weeks;
@@ -160,6 +161,9 @@ public static class PracticeServices
             .AddSingleton<OpenOwnFoods>()
             .AddSingleton<KeepFood>()
             .AddSingleton<AddMeasure>()
+            .AddSingleton<ReadTable>()
+            .AddSingleton<ImportFoods>()
+            .AddSingleton<ImportClients>()
             .AddSingleton<CurrentScreening>()
             .AddSingleton<AnswerScreening>()
             .AddSingleton<ClearHold>()

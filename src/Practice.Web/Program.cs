@@ -12,6 +12,7 @@ using Practice.Web.Features.Portal;
 using Practice.Web.Features.Rehearsals;
 using Practice.Web.Features.Settings;
 using Practice.Web.Features.Settings.Audit;
+using Practice.Web.Features.Tables;
 using Practice.Web.Shell;
 
 var builder = WebApplication.CreateBuilder(args);
@@ -50,6 +51,7 @@ app.MapSignOut();
 app.MapPasskeyQuestions();
 app.MapLogo();
 app.MapAudit();
+app.MapTemplates();
 app.MapClientExport();
 app.MapPapers();
 app.MapRehearsalPapers();

@@ -20,6 +20,14 @@ public sealed class RegisterClient(
         CancellationToken cancel
     )
     {
+        var client = Begin(desk, details, mass);
+        await clients.Add(client, desk.Note("client-registered", client.Id, calendar.Now), cancel);
+        return client.Id;
+    }
+
+    /// <summary>The client, not on file yet.</summary>
+    internal Client Begin(Desk desk, ClientDetails details, BodyMassEntry mass)
+    {
         var client = Client.Register(
             desk.PracticeId,
             details.GivenName,
@@ -33,7 +41,6 @@ public sealed class RegisterClient(
         // whoever takes a client into care has her in the caseload; an assistant has none
         if (desk.MayDecide)
             client.Assign(desk.AccountId);
-        await clients.Add(client, desk.Note("client-registered", client.Id, calendar.Now), cancel);
-        return client.Id;
+        return client;
     }
 }

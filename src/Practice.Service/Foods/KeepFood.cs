@@ -47,7 +47,7 @@ public sealed class KeepFood(OwnFoodStore foods, PracticeCalendar calendar)
             return Full;
         var food = OwnFood.Of(desk.PracticeId, sheet);
         var note = desk.Note("food-added", food.Id, calendar.Now);
-        return await foods.Add([food], note, cancel) ? new FoodKept(food.Id) : Taken;
+        return await foods.Add([food], [note], cancel) ? new FoodKept(food.Id) : Taken;
     }
 
     /// <summary>Changes one; plans made before keep what they were made with.</summary>

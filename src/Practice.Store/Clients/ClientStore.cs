@@ -8,6 +8,9 @@ using Practice.Store.Races;
 
 namespace Practice.Store.Clients;
 
+/// <summary>Who a client is, to know her again.</summary>
+public sealed record KnownClient(string GivenName, string FamilyName, LocalDate BirthDate);
+
 /// <summary>The clients of a practice.</summary>
 public sealed class ClientStore
 {
@@ -41,6 +44,33 @@ public sealed class ClientStore
 
     public Task<OnFile<Client>> Add(Client client, AuditEntry audit, CancellationToken cancel) =>
         _contexts.Add(client, audit, cancel);
+
+    /// <summary>All of them or none.</summary>
+    public async Task Add(
+        IReadOnlyCollection<Client> clients,
+        ImmutableArray<AuditEntry> audits,
+        CancellationToken cancel
+    )
+    {
+        if (clients.Count == 0)
+            return;
+        await using var db = _contexts.Open(audits[0].PracticeId);
+        db.AddRange(clients);
+        db.AddRange(audits);
+        await db.SaveChangesAsync(cancel);
+    }
+
+    /// <summary>Names and days of birth of all clients, to know one again.</summary>
+    public async Task<ImmutableArray<KnownClient>> Known(Guid practiceId, CancellationToken cancel)
+    {
+        await using var db = _contexts.Open(practiceId);
+        return
+        [
+            .. await db
+                .Clients.Select(c => new KnownClient(c.GivenName, c.FamilyName, c.BirthDate))
+                .ToListAsync(cancel),
+        ];
+    }
 
     public Task<SaveOutcome<Client>> Save(
         OnFile<Client> client,

@@ -50,12 +50,16 @@ public sealed class OwnFoodStore
 
     /// <summary>All of them or none.</summary>
     /// <returns>Whether they are on file; false when a name is taken.</returns>
-    public Task<bool> Add(IEnumerable<OwnFood> foods, AuditEntry audit, CancellationToken cancel) =>
+    public Task<bool> Add(
+        IEnumerable<OwnFood> foods,
+        ImmutableArray<AuditEntry> audits,
+        CancellationToken cancel
+    ) =>
         UnlessTaken(async () =>
         {
-            await using var db = _contexts.Open(audit.PracticeId);
+            await using var db = _contexts.Open(audits[0].PracticeId);
             db.AddRange(foods);
-            db.Add(audit);
+            db.AddRange(audits);
             await db.SaveChangesAsync(cancel);
         });
 

@@ -11,6 +11,7 @@ using Practice.Service.Portal;
 using Practice.Service.Practices;
 using Practice.Service.Practices.Brand;
 using Practice.Service.Privacy;
+using Practice.Service.Tables;
 using Practice.Service.Team;
 using Practice.TestSupport;
 
@@ -46,6 +47,7 @@ public sealed class PermissionsTests(TestPractice practice) : IClassFixture<Test
     [
         typeof(Stove),
         typeof(ReadCourseFile),
+        typeof(ReadTable),
         typeof(PreviewPaper),
     ];
 
@@ -58,6 +60,8 @@ public sealed class PermissionsTests(TestPractice practice) : IClassFixture<Test
         "DecideRehearsal.Run",
         "ExportClient.Run",
         "HandOverCaseload.Run",
+        "ImportFoods.Preview",
+        "ImportFoods.Run",
         "IssuePlan.Run",
         "KeepFood.PutBack",
         "KeepFood.Retire",

@@ -13,6 +13,7 @@ public class ArrowsTests
     [
         "Quantities",
         "Evidence",
+        "Tables",
         "Foods",
         "Practices",
         "Clients",

@@ -39,6 +39,7 @@ public class ProjectFilesTests
     [InlineData("Ical.Net", "Practice.Handouts")]
     [InlineData("Npgsql.EntityFrameworkCore.PostgreSQL", "Practice.Store")]
     [InlineData("Microsoft.AspNetCore.Identity.EntityFrameworkCore", "Practice.Store")]
+    [InlineData("CsvHelper", "Practice.Service")]
     [InlineData("MudBlazor", "Practice.Web")]
     public void A_library_stays_behind_its_wall(string package, string wall) =>
         Assert.Equal(

@@ -9,7 +9,7 @@ namespace Practice.Domain.Foods.Own;
 internal static class AllergenChecks
 {
     private const string Unsaid =
-        "Say it: tick what it holds, or that it holds none of them. Read the label; it always wins.";
+        "Say what it holds, or that it holds none of them. Read the label; it always wins.";
 
     public static IEnumerable<FoodFault> Of(FoodSheet sheet) =>
         sheet.Allergens is { } allergens
@@ -33,17 +33,17 @@ internal static class AllergenChecks
         if (fromTheSea && !traits.HasFlag(FoodTraits.Seafood))
             yield return new(
                 FoodField.Traits,
-                "Fish or shellfish is among the allergens: tick “holds fish or shellfish” too, so that vegetarians are not served it."
+                "Fish or shellfish is among the allergens: say that it holds fish or shellfish too, so that vegetarians are not served it."
             );
         if (!fromTheSea && traits.HasFlag(FoodTraits.Seafood))
             yield return new(
                 FoodField.Allergens,
-                "It holds fish or shellfish: tick which, fish, crustaceans or molluscs."
+                "It holds fish or shellfish: say which, fish, crustaceans or molluscs."
             );
         if ((traits & (FoodTraits.Pork | FoodTraits.Beef)) != 0 && !traits.HasFlag(FoodTraits.Meat))
             yield return new(
                 FoodField.Traits,
-                "Pork and beef are meat: tick “holds meat or gelatine” too."
+                "Pork and beef are meat: say that it holds meat too."
             );
     }
 
@@ -54,11 +54,14 @@ internal static class AllergenChecks
             sheet.Traits.HasFlag(FoodTraits.UncertifiedOats)
         );
         if (uncertified && !oats)
-            yield return new(FoodField.Allergens, "It holds uncertified oats: tick oats.");
+            yield return new(
+                FoodField.Allergens,
+                "It holds uncertified oats, yet oats are not among the allergens."
+            );
         if (oats && !uncertified && !NameClaims.IsCalledGlutenFree(sheet))
             yield return new(
                 FoodField.Traits,
-                "Oats: tick “oats not certified gluten-free”. If they are certified, say “gluten-free” in the name."
+                "Oats: say that they are not certified gluten-free. If they are, say “gluten-free” in the name."
             );
     }
 
@@ -67,6 +70,12 @@ internal static class AllergenChecks
         LabelFigures figures
     ) =>
         figures.LactoseG > 0 && !allergens.Contains(Allergen.Milk)
-            ? [new(FoodField.Allergens, "It has lactose, which comes of milk only: tick milk.")]
+            ?
+            [
+                new(
+                    FoodField.Allergens,
+                    "It has lactose, which comes of milk only, yet milk is not among the allergens."
+                ),
+            ]
             : [];
 }

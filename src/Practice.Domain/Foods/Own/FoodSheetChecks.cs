@@ -71,9 +71,9 @@ public static class FoodSheetChecks
         if (sheet.Roles.IsEmpty)
             yield return new(
                 FoodField.Roles,
-                "Tick a part in a meal: without one it comes on no plate."
+                "Choose a part in a meal: without one it comes on no plate."
             );
         if (sheet.Occasions.IsEmpty)
-            yield return new(FoodField.Occasions, "Tick a sitting that it suits.");
+            yield return new(FoodField.Occasions, "Choose a sitting that it suits.");
     }
 }

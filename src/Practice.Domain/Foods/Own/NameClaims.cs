@@ -53,7 +53,7 @@ internal static class NameClaims
         var milk = allergens.Contains(Allergen.Milk);
         var flesh = (sheet.Traits & (FoodTraits.Meat | FoodTraits.Seafood)) != FoodTraits.None;
         if (IsCalledGlutenFree(sheet) && allergens.Any(Gluten.Contains))
-            yield return "It is called gluten-free, yet wheat, barley or rye is ticked.";
+            yield return "It is called gluten-free, yet wheat, barley or rye is among the allergens.";
         if (Says(words, "vegetarian") && flesh)
             yield return "It is called vegetarian, yet it holds meat, gelatine, fish or shellfish.";
         if (
@@ -69,10 +69,10 @@ internal static class NameClaims
         if (Says(words, "lactose", "free") && milk && sheet.Per100G.LactoseG is null or > 0.1m)
             yield return "It is called lactose-free: with milk in it, lactose must be said and at most 0.1 g.";
         if ((Says(words, "dairy", "free") || Says(words, "milk", "free")) && milk)
-            yield return "It is called free of milk, yet milk is ticked.";
+            yield return "It is called free of milk, yet milk is among the allergens.";
         foreach (var (allergen, names) in GivenAway)
             if (allergens.Contains(allergen) && names.Any(name => Says(words, name, "free")))
-                yield return $"The name says free of {names[0]}, yet it is ticked.";
+                yield return $"The name says free of {names[0]}, yet it is among the allergens.";
     }
 
     private static IEnumerable<FoodFault> Forgotten(
@@ -85,7 +85,7 @@ internal static class NameClaims
         where word is not null
         select new FoodFault(
             FoodField.Allergens,
-            $"The name says “{word}”, and {Spoken(given.Allergen)} is not ticked. Is that right?",
+            $"The name says “{word}”, and {Spoken(given.Allergen)} is not among the allergens. Is that right?",
             IsWarning: true
         );
 

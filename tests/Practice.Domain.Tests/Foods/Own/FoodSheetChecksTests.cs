@@ -37,8 +37,8 @@ public sealed class FoodSheetChecksTests
                     Traits = FoodTraits.Substitute,
                 }
             },
-            { FoodField.Roles, "Tick a part", Bar with { Roles = [] } },
-            { FoodField.Occasions, "Tick a sitting", Bar with { Occasions = [] } },
+            { FoodField.Roles, "Choose a part", Bar with { Roles = [] } },
+            { FoodField.Occasions, "Choose a sitting", Bar with { Occasions = [] } },
             // figures
             { FoodField.Energy, "This is needed", Figures(f => f with { EnergyKcal = null }) },
             { FoodField.Energy, "Between 0 and 900", Figures(f => f with { EnergyKcal = 901 }) },
@@ -68,9 +68,16 @@ public sealed class FoodSheetChecksTests
                     Allergens = [Allergen.Crustaceans],
                 }
             },
-            { FoodField.Allergens, "tick which", Bar with { Traits = FoodTraits.Seafood } },
+            { FoodField.Allergens, "say which", Bar with { Traits = FoodTraits.Seafood } },
             { FoodField.Traits, "Pork and beef are meat", Bar with { Traits = FoodTraits.Pork } },
-            { FoodField.Allergens, "tick oats", Bar with { Traits = FoodTraits.UncertifiedOats } },
+            {
+                FoodField.Allergens,
+                "oats are not among",
+                Bar with
+                {
+                    Traits = FoodTraits.UncertifiedOats,
+                }
+            },
             {
                 FoodField.Traits,
                 "not certified",

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Practice.Domain.Foods;
 using Practice.Domain.Foods.Own;
 using Practice.Domain.Quantities;
 using Practice.Web.Parts;
@@ -54,6 +55,19 @@ internal static class FoodLines
             new("Served at", string.Join(", ", sheet.Occasions.Select(Say.Name))),
             new("Source", sheet.Source),
         ];
+    }
+
+    /// <summary>1 to 3 bars of 45 g; 100 to 350 g</summary>
+    public static string Helpings(ServingSheet serving)
+    {
+        var range = $"{Figure(serving.Least)} to {Figure(serving.Most)}";
+        return serving.Style switch
+        {
+            ServingStyle.Counted => $"{range} {serving.UnitPlural} of {Figure(serving.Grams)} g",
+            ServingStyle.Weighed => $"{range} g",
+            ServingStyle.Poured => $"{range} ml",
+            _ => "",
+        };
     }
 
     private static string Figure(decimal? figure) =>
