@@ -32,6 +32,9 @@ public class AppFixture(PostgresServer server) : WebApplicationFactory<Program>,
     /// <summary>Whether the empty database becomes the demo practice.</summary>
     protected virtual bool IsDemo => true;
 
+    /// <summary>Whether somebody looks at it; requests can be sent without.</summary>
+    protected virtual bool HasBrowser => true;
+
     /// <summary>Where letters land, each a file.</summary>
     public string MailFolder { get; } =
         Path.Combine(Path.GetTempPath(), "practice-mail", Guid.NewGuid().ToString("N"));
@@ -42,7 +45,7 @@ public class AppFixture(PostgresServer server) : WebApplicationFactory<Program>,
         UseKestrel(0);
         StartServer();
         Address = ClientOptions.BaseAddress.ToString();
-        if (await Chromium.FindAsync() is not { } program)
+        if (!HasBrowser || await Chromium.FindAsync() is not { } program)
             return;
         // a practice at rest: its plans are made behind the first page
         while (!Services.GetRequiredService<DemoPlans>().IsDone)

@@ -128,7 +128,7 @@ internal sealed class CrowdedPool(string connection) : IAsyncDisposable
             await _services.GetRequiredService<ClientStore>().Add(own, Audit(own), default);
             _leaks.Add("the same client was filed twice");
         }
-        catch (Microsoft.EntityFrameworkCore.DbUpdateException)
+        catch (Exception e) when (e.InnerException is PostgresException)
         {
             Interlocked.Increment(ref _failed);
         }

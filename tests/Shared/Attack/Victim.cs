@@ -58,7 +58,7 @@ internal sealed record Victim(
         return desk;
     }
 
-    /// <summary>Takes a client into the desk's care: screened, with a race, an issued plan, a rehearsal and a phone link.</summary>
+    /// <summary>Takes a client into the desk's care: screened, with a race, an issued plan, a rehearsal she told of, and a phone link.</summary>
     public static async Task<Victim> TakeIn(IServiceProvider services, Desk desk, string mark)
     {
         var today = services.GetRequiredService<PracticeCalendar>().Today;
@@ -128,6 +128,15 @@ internal sealed record Victim(
             .GetRequiredService<KeepFood>()
             .Run(desk, SampleFood.Bar with { Name = $"{mark} bar" }, default);
         var link = (await services.GetRequiredService<GiveLink>().Run(desk, race, default))!;
+        var secret = link.Path.Split('/')[^1];
+        var told = new Feedback
+        {
+            ReceivedAt = services.GetRequiredService<PracticeCalendar>().Now,
+            Note = "It sat well.",
+        };
+        await services
+            .GetRequiredService<SubmitFeedback>()
+            .Run(secret, rehearsal.Id, Guid.NewGuid(), told, default);
         return new Victim(
             desk,
             client,
@@ -136,7 +145,7 @@ internal sealed record Victim(
             rehearsal.Id,
             ((FoodKept)food).Key,
             link.Link.Id,
-            link.Path.Split('/')[^1],
+            secret,
             mark
         );
     }
