@@ -41,6 +41,14 @@ internal static class HealthFacts
             e => Number(e.Mass.Kilograms)
         );
 
+    public static ImmutableDictionary<string, string> Of(IEnumerable<SweatTest> log) =>
+        log.ToImmutableDictionary(
+            t => $"sweat test, {t.On:uuuu-MM-dd}",
+            t =>
+                $"{Number(t.BeforeKg)} kg to {Number(t.AfterKg)} kg in {Number(t.Minutes)} min, drunk {Number(t.DrunkL)} L, "
+                + $"eaten {Number(t.EatenKg)} kg, urine {Number(t.UrineL)} L"
+        );
+
     public static ImmutableDictionary<string, string> Of(Clearance clearance) =>
         Facts(
             (
@@ -79,7 +87,7 @@ internal static class HealthFacts
         return entry;
     }
 
-    private static ImmutableDictionary<string, string> Facts(
+    internal static ImmutableDictionary<string, string> Facts(
         params ReadOnlySpan<(string Field, string Value)> facts
     )
     {
@@ -89,9 +97,9 @@ internal static class HealthFacts
         return all.ToImmutable();
     }
 
-    private static string Number(decimal? number) =>
+    internal static string Number(decimal? number) =>
         number?.ToString("0.###", CultureInfo.InvariantCulture) ?? "";
 
-    private static string List<T>(IEnumerable<T> several) =>
+    internal static string List<T>(IEnumerable<T> several) =>
         string.Join(", ", several.Select(one => $"{one}").Order(StringComparer.Ordinal));
 }

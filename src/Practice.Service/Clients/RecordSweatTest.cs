@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using Practice.Domain.Caseload;
 using Practice.Domain.Clients;
+using Practice.Service.Audit;
 using Practice.Service.Desks;
 using Practice.Store.Clients;
 
@@ -17,8 +19,9 @@ public sealed class RecordSweatTest(ClientStore clients, PracticeCalendar calend
         CancellationToken cancel
     )
     {
+        var before = HealthFacts.Of(client.Value.SweatLog);
         client.Value.Record(test);
-        return Save(desk, client, "sweat-test-recorded", cancel);
+        return Save(desk, client, before, "sweat-test-recorded", cancel);
     }
 
     /// <summary>Takes a test off the log.</summary>
@@ -29,14 +32,21 @@ public sealed class RecordSweatTest(ClientStore clients, PracticeCalendar calend
         CancellationToken cancel
     )
     {
+        var before = HealthFacts.Of(client.Value.SweatLog);
         client.Value.ForgetSweatTest(test.On);
-        return Save(desk, client, "sweat-test-removed", cancel);
+        return Save(desk, client, before, "sweat-test-removed", cancel);
     }
 
     private Task<SaveOutcome<Client>> Save(
         Desk desk,
         OnFile<Client> client,
+        ImmutableDictionary<string, string> before,
         string what,
         CancellationToken cancel
-    ) => clients.Save(client, desk.Note(what, client.Value.Id, calendar.Now), cancel);
+    )
+    {
+        var note = desk.Note(what, client.Value.Id, calendar.Now)
+            .With(client.Value.Id, before, HealthFacts.Of(client.Value.SweatLog));
+        return clients.Save(client, note, cancel);
+    }
 }

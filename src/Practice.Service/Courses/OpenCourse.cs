@@ -1,5 +1,6 @@
 using Practice.Domain.Plans;
 using Practice.Domain.Targets;
+using Practice.Service.Audit;
 using Practice.Service.Desks;
 using Practice.Service.Races;
 using Practice.Store.Courses;
@@ -12,7 +13,8 @@ public sealed class OpenCourse(
     RaceCases cases,
     CourseStore courses,
     GutsRehearsed guts,
-    PlanStore plans
+    PlanStore plans,
+    RecordReads reads
 )
 {
     /// <returns>The file; null when the practice has no such race.</returns>
@@ -20,6 +22,7 @@ public sealed class OpenCourse(
     {
         if (await cases.Open(desk, raceId, cancel) is not { } raceCase)
             return null;
+        await reads.Note(desk, raceCase.Client.Id, cancel);
         var versions = await plans.Versions(desk.PracticeId, raceId, cancel);
         return new CourseFile(
             raceCase.Client,

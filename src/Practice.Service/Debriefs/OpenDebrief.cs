@@ -3,6 +3,7 @@ using Practice.Domain.Clients;
 using Practice.Domain.Debriefs;
 using Practice.Domain.Plans;
 using Practice.Domain.Races;
+using Practice.Service.Audit;
 using Practice.Service.Desks;
 using Practice.Store.Clients;
 using Practice.Store.Debriefs;
@@ -28,18 +29,24 @@ public sealed class OpenDebrief(
     RaceStore races,
     ClientStore clients,
     PlanStore plans,
-    DebriefStore debriefs
+    DebriefStore debriefs,
+    RecordReads reads
 )
 {
     /// <returns>The file; null when the practice has no such race.</returns>
-    public async Task<DebriefFile?> Run(Desk desk, Guid raceId, CancellationToken cancel) =>
-        await races.Find(desk.PracticeId, raceId, cancel) is { Value: var race }
-        && await clients.Find(desk.PracticeId, race.ClientId, cancel) is { } client
-            ? new DebriefFile(
-                race,
-                client,
-                (await plans.Issued(desk.PracticeId, raceId, cancel))?.Plan,
-                await debriefs.Find(desk.PracticeId, raceId, cancel)
-            )
-            : null;
+    public async Task<DebriefFile?> Run(Desk desk, Guid raceId, CancellationToken cancel)
+    {
+        if (
+            await races.Find(desk.PracticeId, raceId, cancel) is not { Value: var race }
+            || await clients.Find(desk.PracticeId, race.ClientId, cancel) is not { } client
+        )
+            return null;
+        await reads.Note(desk, race.ClientId, cancel);
+        return new DebriefFile(
+            race,
+            client,
+            (await plans.Issued(desk.PracticeId, raceId, cancel))?.Plan,
+            await debriefs.Find(desk.PracticeId, raceId, cancel)
+        );
+    }
 }

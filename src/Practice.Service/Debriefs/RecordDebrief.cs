@@ -1,5 +1,6 @@
 using Practice.Domain.Caseload;
 using Practice.Domain.Debriefs;
+using Practice.Service.Audit;
 using Practice.Service.Desks;
 using Practice.Store.Clients;
 using Practice.Store.Debriefs;
@@ -40,7 +41,12 @@ public sealed class RecordDebrief(
         ArgumentNullException.ThrowIfNull(file);
         if (calendar.Now < file.Race.ZonedStart.ToInstant())
             return DebriefOutcome.TooEarly;
-        var note = desk.Note("race-debriefed", file.Race.Id, calendar.Now);
+        var note = desk.Note("race-debriefed", file.Race.Id, calendar.Now)
+            .With(
+                file.Race.ClientId,
+                ToldFacts.Of(file.Debrief?.Value.Report),
+                ToldFacts.Of(report)
+            );
         if (file.Debrief is { } written)
         {
             written.Value.Correct(file.Race, report, desk.Name, calendar.Now);

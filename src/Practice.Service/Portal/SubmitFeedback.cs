@@ -1,4 +1,5 @@
 using Practice.Domain.Rehearsals;
+using Practice.Service.Audit;
 using Practice.Service.Desks;
 using Practice.Service.Mail;
 using Practice.Store.Portal;
@@ -48,7 +49,6 @@ public sealed class SubmitFeedback(
             return new NothingToTell();
         if (!feedback.IsPlausible)
             return new ImplausibleFeedback();
-        var note = door.Note(link, "feedback-received", rehearsalId);
         // somebody may change the rehearsal between reading and saving: then it is read again
         while (await door.Rehearsal(link, rehearsalId, cancel) is { } rehearsal)
         {
@@ -59,6 +59,12 @@ public sealed class SubmitFeedback(
             var letter = rehearsal.Value.Feedback is null
                 ? await thanks.AtOnce(LinkDoor.Desk(link), rehearsal.Value, cancel)
                 : null;
+            var note = door.Note(link, "feedback-received", rehearsalId)
+                .With(
+                    link.ClientId,
+                    ToldFacts.Of(rehearsal.Value.Feedback),
+                    ToldFacts.Of(feedback)
+                );
             rehearsal.Value.Tell(feedback with { ReceivedAt = calendar.Now });
             if (await received.Receive(rehearsal, key, note, letter, cancel) != Receipt.Conflict)
                 return new FeedbackReceived();

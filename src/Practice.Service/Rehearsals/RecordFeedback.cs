@@ -1,5 +1,6 @@
 using Practice.Domain.Caseload;
 using Practice.Domain.Rehearsals;
+using Practice.Service.Audit;
 using Practice.Service.Desks;
 using Practice.Store.Rehearsals;
 
@@ -21,8 +22,10 @@ public sealed class RecordFeedback(RehearsalStore rehearsals, PracticeCalendar c
         CancellationToken cancel
     )
     {
+        var before = ToldFacts.Of(rehearsal.Value.Feedback);
         rehearsal.Value.Tell(feedback with { ReceivedAt = calendar.Now });
-        var note = desk.Note("feedback-recorded", rehearsal.Value.Id, calendar.Now);
+        var note = desk.Note("feedback-recorded", rehearsal.Value.Id, calendar.Now)
+            .With(rehearsal.Value.ClientId, before, ToldFacts.Of(feedback));
         return rehearsals.Save(rehearsal, note, cancel);
     }
 }

@@ -2,15 +2,23 @@ using System.Text;
 using Microsoft.Extensions.DependencyInjection;
 using NodaTime;
 using Npgsql;
+using Practice.Domain.Caseload;
 using Practice.Domain.Clients;
 using Practice.Domain.Practices;
 using Practice.Domain.Quantities;
+using Practice.Domain.Rehearsals;
 using Practice.Domain.Screening;
 using Practice.Service.Audit;
 using Practice.Service.Clients;
+using Practice.Service.Courses;
+using Practice.Service.Debriefs;
 using Practice.Service.Desks;
+using Practice.Service.Plans;
+using Practice.Service.Races;
+using Practice.Service.Rehearsals;
 using Practice.Service.Screening;
 using Practice.Store.Clients;
+using Practice.Store.Tests.Portal;
 using Practice.TestSupport;
 
 namespace Practice.Store.Tests.Service;
@@ -63,6 +71,100 @@ public sealed class AuditTests(TestPractice practice) : IClassFixture<TestPracti
         Assert.All(
             lines.First(l => l.What == "screening-answered").Changes,
             c => Assert.Equal("", c.Became)
+        );
+    }
+
+    [Fact]
+    public async Task A_sweat_test_says_what_it_was_before_and_that_it_was_taken_away()
+    {
+        var id = await practice.NewClient();
+        var test = new SweatTest
+        {
+            On = new LocalDate(2027, 3, 20),
+            BeforeKg = 70,
+            AfterKg = 69.1m,
+            Minutes = 60,
+        };
+        var tests = practice.Get<RecordSweatTest>();
+        await tests.Run(Owner, await OnFile(id), test, Cancel);
+        await tests.Run(Owner, await OnFile(id), test with { AfterKg = 68.9m }, Cancel);
+        await tests.Forget(Owner, await OnFile(id), test, Cancel);
+
+        const string first = "70 kg to 69.1 kg in 60 min, drunk 0 L, eaten 0 kg, urine 0 L";
+        const string second = "70 kg to 68.9 kg in 60 min, drunk 0 L, eaten 0 kg, urine 0 L";
+        Assert.Equal(
+            [("", first), (first, second), (second, "")],
+            (await Lines(id))
+                .Where(l => l.What.StartsWith("sweat-test", StringComparison.Ordinal))
+                .Reverse()
+                .Select(l => Assert.Single(l.Changes))
+                .Select(c => (c.Was, c.Became))
+        );
+    }
+
+    [Fact]
+    public async Task What_was_told_of_a_rehearsal_is_kept_as_it_was_told_first_and_corrected_later()
+    {
+        var booked = await BookedRehearsal.Make(practice);
+        var told = new Feedback
+        {
+            ReceivedAt = default,
+            Symptoms = [new Symptom(SymptomItem.Nausea, SymptomMoment.During, 6, 45)],
+            UrineColour = 3,
+        };
+        await booked.Send(practice, Guid.NewGuid(), told);
+        var file = await practice.Get<OpenRehearsal>().Run(Owner, booked.Id, null, Cancel);
+        await practice
+            .Get<RecordFeedback>()
+            .Run(
+                Owner,
+                file!.Rehearsal,
+                told with
+                {
+                    UrineColour = 5,
+                    WarningSigns = [WarningSign.ChestPain],
+                },
+                Cancel
+            );
+
+        var lines = await Lines(booked.Id);
+        var received = lines.Single(l => l.What == "feedback-received").Changes;
+        Assert.Contains(received, c => (c.Field, c.Became) == ("symptom Nausea, During", "6"));
+        Assert.All(received, c => Assert.Equal((booked.ClientId, ""), (c.ClientId, c.Was)));
+        Assert.Equal(
+            [("urine colour", "3", "5"), ("warning signs", "", "ChestPain")],
+            lines
+                .Single(l => l.What == "feedback-recorded")
+                .Changes.Select(c => (c.Field, c.Was, c.Became))
+                .Order()
+        );
+    }
+
+    [Theory]
+    [InlineData("race")]
+    [InlineData("course")]
+    [InlineData("debrief")]
+    [InlineData("rehearsal")]
+    [InlineData("plan")]
+    public async Task Whatever_of_a_record_is_opened_leaves_a_line(string what)
+    {
+        var booked = await BookedRehearsal.Make(practice);
+        var plan = (await practice.Get<OpenRace>().Run(Owner, booked.RaceId, null, Cancel))!
+            .Versions[0]
+            .Id;
+        var reader = Owner with { AccountId = Guid.CreateVersion7(), Name = "Rea Der" };
+        object? opened = what switch
+        {
+            "race" => await practice.Get<OpenRace>().Run(reader, booked.RaceId, null, Cancel),
+            "course" => await practice.Get<OpenCourse>().Run(reader, booked.RaceId, Cancel),
+            "debrief" => await practice.Get<OpenDebrief>().Run(reader, booked.RaceId, Cancel),
+            "rehearsal" => await practice.Get<OpenRehearsal>().Run(reader, booked.Id, null, Cancel),
+            _ => await practice.Get<OpenPlan>().Run(reader, plan, Cancel),
+        };
+        Assert.NotNull(opened);
+        Assert.Single(
+            await Lines(booked.ClientId),
+            l => (l.What, l.By) == ("record-read", "Rea Der")
         );
     }
 
@@ -163,6 +265,9 @@ public sealed class AuditTests(TestPractice practice) : IClassFixture<TestPracti
         )
             Assert.Empty((await read.Run(Owner, other, 0, Cancel)).Lines);
     }
+
+    private async Task<OnFile<Client>> OnFile(Guid clientId) =>
+        (await practice.Get<OpenClient>().Run(Owner, clientId, Cancel))!.Client;
 
     private async Task<IReadOnlyList<AuditEntry>> Lines(Guid about) =>
         (
