@@ -42,6 +42,11 @@ public static class PlainText
                 .. b.Body.SelectMany(Lines),
             ],
             Timeline b => b.Items.Select(i => $"* {i.When} | {i.What} | {i.Detail}"),
+            BandChart b =>
+            [
+                $"[{b.Alt}]",
+                $"[{b.Title}: {string.Join(", ", b.Marks.Select(m => m.Label))}; {b.Legend}]",
+            ],
             BarChart b => [$"[{b.Alt}]", $"[{b.Title}: {Bars(b)}; {b.Legend}]"],
             Table b => Lines(b),
             CheckList b => b.Sections.SelectMany(s =>

@@ -38,6 +38,7 @@ public static class WeekHandout
                 .. safe.Days.SelectMany(day => DayPart.Blocks(day, safe, reader)),
                 .. RaceDayMeals.Morning(safe, week, reader),
                 .. CourseSchedule.Blocks(safe, reader),
+                .. FuelPart.Blocks(safe, reader),
                 .. RaceDayMeals.Recovery(safe, week, reader),
                 .. Flowing(Shopping(safe, reader)),
                 .. PackingPart.Blocks(Packing.Of(safe)),

@@ -57,6 +57,7 @@ internal interface ICanvas
     void Fill(Rect area, Colour colour, double radius = 0);
     void Outline(Rect area, Colour colour, double width, double radius = 0);
     void Line(double x1, double y1, double x2, double y2, Colour colour, double width);
+    void Polygon(IReadOnlyList<(double X, double Y)> corners, Colour fill);
     void Ellipse(Rect box, Colour fill, double degrees = 0);
     void Image(ReadOnlyMemory<byte> png, Rect box);
 

@@ -82,6 +82,18 @@ public sealed class WeekHandoutTests
     }
 
     [Fact]
+    public void The_curve_of_fuel_explains_and_is_kept_from_readers_without_numbers()
+    {
+        var text = PlainText.Of(SampleWeekPapers.Doc("week-full"));
+        Assert.Contains("to explain, not to prescribe", text, StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "Fuel in legs",
+            PlainText.Of(SampleWeekPapers.Doc("week-number-free")),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
     public void A_client_in_another_zone_reads_both_clocks()
     {
         var text = PlainText.Of(SampleWeekPapers.Doc("week-full"));

@@ -20,6 +20,7 @@ internal static class Flow
             Callout callout => CalloutLayout.Lay(callout, setting, width),
             Timeline line => TimelineLayout.Lay(line, setting, width),
             BarChart chart => [BarChartLayout.Lay(chart, setting, width)],
+            BandChart chart => [BandChartLayout.Lay(chart, setting, width)],
             Table table => new TableLayout(table, setting, width).Lay(),
             CheckList list => CheckListLayout.Lay(list, setting, width),
             ScoreBoxes boxes => ScoreBoxesLayout.Lay(boxes, setting, width),

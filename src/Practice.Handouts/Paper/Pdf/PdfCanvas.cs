@@ -138,6 +138,13 @@ internal sealed class PdfCanvas : ICanvas, IDisposable
     public void Line(double x1, double y1, double x2, double y2, Colour colour, double width) =>
         Graphics.DrawLine(Pen(colour, width), x1, y1, x2, y2);
 
+    public void Polygon(IReadOnlyList<(double X, double Y)> corners, Colour fill) =>
+        Graphics.DrawPolygon(
+            Brush(fill),
+            [.. corners.Select(c => new XPoint(c.X, c.Y))],
+            XFillMode.Alternate
+        );
+
     public void Ellipse(Rect box, Colour fill, double degrees = 0)
     {
         var area = new XRect(box.X, box.Y, box.Width, box.Height);

@@ -205,6 +205,20 @@ public partial class WeekLayoutTests
         );
     }
 
+    [Fact]
+    public void The_fuel_story_is_drawn_in_two_halves_that_meet_at_the_start()
+    {
+        var story = FuelStory.Of(SampleWeek.Plan())!;
+        var places = story.With.Points.Select(story.PlaceOf).ToList();
+        Assert.Equal((0, 2), (places[0], places[^1]));
+        Assert.Equal(places.Order(), places);
+        Assert.All(story.WithoutPlan(), p => Assert.InRange(story.PlaceOf(p), 0, 2));
+        Assert.Equal(
+            ["first meal", "start", "10", "20", "30", "42.2 km"],
+            story.Marks().Select(m => m.Label)
+        );
+    }
+
     [GeneratedRegex(@"\d\s*(g|kg|mg|ml|L|kcal|%)\b")]
     private static partial Regex NumberWithUnit();
 }
