@@ -132,7 +132,7 @@ public static class PlanCalendar
                 Uid = Uid($"day-{day.DaysBefore}"),
                 DtStamp = Stamp,
                 Summary = name,
-                Description = string.Join('\n', lines.Where(l => l.Length > 0)),
+                Description = TextOrNone(string.Join('\n', lines.Where(l => l.Length > 0))),
                 Start = new CalDateTime(day.Date.Year, day.Date.Month, day.Date.Day),
                 Transparency = "TRANSPARENT",
             };
@@ -153,7 +153,7 @@ public static class PlanCalendar
                 Uid = Uid(what),
                 DtStamp = Stamp,
                 Summary = name,
-                Description = text,
+                Description = TextOrNone(text),
                 Start = At(start),
                 End = At(end),
             };
@@ -169,6 +169,9 @@ public static class PlanCalendar
             );
             return made;
         }
+
+        // other programs take an empty property for a fault
+        private static string? TextOrNone(string text) => text.Length > 0 ? text : null;
 
         private CalDateTime Stamp => new(stamp.ToDateTimeUtc(), "UTC");
 

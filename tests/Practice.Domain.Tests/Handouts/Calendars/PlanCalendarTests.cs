@@ -93,6 +93,16 @@ public sealed class PlanCalendarTests
     }
 
     [Fact]
+    public void An_event_with_nothing_to_say_has_no_description_which_other_programs_refuse_empty()
+    {
+        var text = PlanCalendar.Of(Plan with { Course = null }, Key, Stamp);
+        Assert.All(
+            StrictCalendar.Read(text).Events.Where(e => e.Has("DESCRIPTION")),
+            e => Assert.NotEmpty(e["DESCRIPTION"].Value)
+        );
+    }
+
+    [Fact]
     public void A_number_free_plan_has_a_calendar_without_numbers()
     {
         var plan = SampleWeekPapers.Plan(SamplePapers.All["number-free"]);
