@@ -10,6 +10,7 @@ using Practice.Planner;
 // menus [from] [to]       menus of made-up clients, to be read
 // handouts                papers, by BenchmarkDotNet
 // course [races]         course schedules of made-up races, against what ten seconds find
+// fuel [races]            the curve of glycogen with its band, for made-up races
 // suspects                suspect foods, by BenchmarkDotNet
 switch (args.FirstOrDefault())
 {
@@ -39,12 +40,15 @@ switch (args.FirstOrDefault())
     case "course":
         CourseBenchmark.Run(Number(1, 50));
         return 0;
+    case "fuel":
+        FuelBenchmark.Run(Number(1, 200));
+        return 0;
     case "suspects":
         BenchmarkRunner.Run<SuspectFoodsBenchmark>();
         return 0;
     default:
         Console.Error.WriteLine(
-            "planner [clients] | bound [clients] | monolith [clients] | explain | menus [from] [to] | handouts | course [races] | suspects"
+            "planner [clients] | bound [clients] | monolith [clients] | explain | menus [from] [to] | handouts | course [races] | fuel [races] | suspects"
         );
         return 1;
 }
