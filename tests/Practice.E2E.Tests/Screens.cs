@@ -72,6 +72,10 @@ public static class Screens
         ["import-clients"] = _ => "/clients/import",
         ["practice"] = _ => "/practice",
         ["team"] = _ => "/practice/team",
+        ["face"] = _ => "/practice/brand",
+        ["defaults"] = _ => "/practice/defaults",
+        ["texts"] = _ => "/practice/texts",
+        ["account"] = _ => "/account",
         ["mail"] = _ => "/practice/mail",
         ["audit"] = _ => "/practice/audit",
     };

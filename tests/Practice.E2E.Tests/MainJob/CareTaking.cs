@@ -15,7 +15,7 @@ public sealed class CareTaking(Visit visit)
     {
         await visit.Go("/clients");
         await visit.Follow(
-            Page.GetByRole(AriaRole.Link, new() { Name = "Add a client" }),
+            Page.GetByRole(AriaRole.Link, new() { Name = "Add a client" }).First,
             "New client"
         );
         await Fill("Given name", givenName);

@@ -102,10 +102,10 @@ public sealed class Workbench(IPage page)
         await Saved();
     }
 
-    public async Task Issue()
+    public async Task Issue(string by = "Robin Larkfield")
     {
         await Button("Issue").ClickAsync();
-        await Expect(page.GetByText("issued by Robin Larkfield")).ToBeVisibleAsync();
+        await Expect(page.GetByText($"issued by {by}")).ToBeVisibleAsync();
     }
 
     /// <returns>The A4 handout.</returns>
