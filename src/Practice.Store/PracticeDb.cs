@@ -12,6 +12,7 @@ using Practice.Domain.Races;
 using Practice.Domain.Rehearsals;
 using Practice.Domain.Screening;
 using Practice.Store.Accounts;
+using Practice.Store.Clients;
 using Practice.Store.Mail;
 using Practice.Store.Portal;
 using Practice.Store.Practices;
@@ -67,6 +68,7 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options, HealthSea
     {
         base.OnModelCreating(builder);
         builder.ApplyConfigurationsFromAssembly(typeof(PracticeDb).Assembly);
+        PlainWords.Map(builder);
         // Row security already hides other practices. The filter says it in the query too, so that a distributed
         // table is asked on one node only.
         builder.Entity<PracticeProfile>().HasQueryFilter(p => p.PracticeId == Practice);

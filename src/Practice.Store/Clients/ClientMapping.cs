@@ -9,6 +9,9 @@ namespace Practice.Store.Clients;
 
 internal sealed class ClientMapping : IEntityTypeConfiguration<Client>
 {
+    /// <summary>Name and address in plain words, kept by the database for searching.</summary>
+    public const string Words = "Words";
+
     public void Configure(EntityTypeBuilder<Client> builder)
     {
         builder.ToTable("client");
@@ -27,6 +30,12 @@ internal sealed class ClientMapping : IEntityTypeConfiguration<Client>
         builder.IsSealed(c => c.Notes);
         builder.Property(c => c.Consents).IsDocument();
         builder.Property(c => c.LegalHold).IsDocument();
+        builder
+            .Property<string>(Words)
+            .HasComputedColumnSql(
+                "plain_words(given_name || ' ' || family_name || ' ' || coalesce(email, ''))",
+                stored: true
+            );
         builder.HasIndex(c => new { c.PracticeId, c.ResponsibleId });
         builder.HasOne<PracticeProfile>().WithMany().HasForeignKey(c => c.PracticeId);
     }

@@ -98,7 +98,10 @@ public sealed class ClientStore
         return true;
     }
 
-    /// <summary>Clients whose name or address contains the text, by family name; all of them for an empty text.</summary>
+    /// <summary>
+    /// Clients whose name or address contains each word, whatever its case and accents, by family name; all of them for
+    /// an empty text.
+    /// </summary>
     public async Task<ImmutableArray<ClientRow>> Search(
         Guid practiceId,
         string text,
@@ -116,7 +119,11 @@ public sealed class ClientStore
         {
             var like = $"%{LikePattern.Escape(word)}%";
             clients = clients.Where(c =>
-                EF.Functions.ILike(c.GivenName + " " + c.FamilyName + " " + c.Email, like, "\\")
+                EF.Functions.Like(
+                    EF.Property<string>(c, ClientMapping.Words),
+                    PlainWords.Of(like),
+                    "\\"
+                )
             );
         }
 

@@ -312,6 +312,12 @@ namespace Practice.Store.Migrations
                         .HasColumnType("xid")
                         .HasColumnName("xmin");
 
+                    b.Property<string>("Words")
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("text")
+                        .HasColumnName("words")
+                        .HasComputedColumnSql("plain_words(given_name || ' ' || family_name || ' ' || coalesce(email, ''))", true);
+
                     b.Property<string>("ZoneId")
                         .HasMaxLength(64)
                         .HasColumnType("character varying(64)")

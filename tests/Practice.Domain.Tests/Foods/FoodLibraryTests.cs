@@ -26,6 +26,18 @@ public sealed class FoodLibraryTests
     public void Search_finds_words_in_any_order_case_and_accent(string typed, string id) =>
         Assert.Contains(Library.Search(typed), food => food.Id == id);
 
+    [Theory]
+    [InlineData("Smørbrød", "smorb")]
+    [InlineData("Crème brûlée", "brulee creme")]
+    [InlineData("Weißbrot", "WEISS")]
+    [InlineData("Jalapeño", "jalapen")]
+    public void A_name_is_found_by_what_a_keyboard_has(string name, string typed) =>
+        Assert.True(NameWords.Find(name, typed));
+
+    [Fact]
+    public void A_name_is_not_found_by_the_middle_of_its_words() =>
+        Assert.False(NameWords.Find("Buttermilk", "milk"));
+
     [Fact]
     public void Search_puts_names_that_begin_with_the_word_first() =>
         Assert.StartsWith("Banana", Library.Search("banana")[0].Name, StringComparison.Ordinal);

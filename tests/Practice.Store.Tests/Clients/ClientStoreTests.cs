@@ -61,11 +61,23 @@ public class ClientStoreTests(TwoPractices practices) : IClassFixture<TwoPractic
     [InlineData("SVOBODOVÁ ja", "Jana Svobodová")]
     [InlineData("100%", "Percy 100%")]
     [InlineData("o'br", "Una O'Brien")]
-    public async Task Search_finds_parts_of_names_whatever_their_case(string text, string name)
+    [InlineData("svobodova", "Jana Svobodová")]
+    [InlineData("zoe", "Zoë Łukasz")]
+    [InlineData("ZOË lukasz", "Zoë Łukasz")]
+    [InlineData("soren strasse", "Søren Straße")]
+    [InlineData("straße", "Søren Straße")]
+    [InlineData("ελενη", "Ελένη Παπαδάκη")]
+    public async Task Search_finds_parts_of_names_whatever_their_case_and_accents(
+        string text,
+        string name
+    )
     {
         await AddAsync("Jana", "Svobodová");
         await AddAsync("Percy", "100%");
         await AddAsync("Una", "O'Brien");
+        await AddAsync("Zoë", "Łukasz");
+        await AddAsync("Søren", "Straße");
+        await AddAsync("Ελένη", "Παπαδάκη");
         var rows = await Clients.Search(Practice, text, Today, Cancel);
         Assert.NotEmpty(rows);
         Assert.All(rows, row => Assert.Equal(name, row.Name));
