@@ -105,6 +105,7 @@ public static class PracticeServices
             .AddScoped<EndSession>()
             .AddScoped<AcceptInvitation>()
             .AddScoped<AskForReset>()
+            .AddScoped<PrintResetLink>()
             .AddScoped<ResetPassword>()
             .AddSingleton<Installation>()
             .AddSingleton<OngoingSession>();

@@ -34,6 +34,8 @@ builder.Services.AddPhonePages(builder.Configuration);
 builder.Services.AddSingleton<RehearsalDeskWork>();
 
 var app = builder.Build();
+if (await app.RunCommand(args) is { } ended)
+    return ended;
 
 app.UsePageSafety();
 if (!app.Environment.IsDevelopment())
@@ -65,3 +67,4 @@ await using (var start = app.Services.CreateAsyncScope())
     await start.ServiceProvider.GetRequiredService<DemoPractice>().EnsureAsync(default);
 await app.SayWelcome();
 await app.RunAsync();
+return 0;

@@ -27,10 +27,7 @@ public sealed class AskForReset(
         if (await accounts.FindByNameAsync(email.Trim()) is not { DeactivatedAt: null } account)
             return;
         var token = await accounts.GeneratePasswordResetTokenAsync(account);
-        var link = settings.Link(
-            reached,
-            $"reset?who={account.Id}&token={Uri.EscapeDataString(token)}"
-        );
+        var link = settings.Link(reached, ResetLink.Of(account, token));
         var desk = new Desk(account.PracticeId, account.Id, account.DisplayName, account.Role)
         {
             From = from,

@@ -32,6 +32,7 @@ public sealed class PermissionsTests(TestPractice practice) : IClassFixture<Test
         typeof(SignInWithCode),
         typeof(AskForReset),
         typeof(ResetPassword),
+        typeof(PrintResetLink),
         typeof(AcceptInvitation),
         typeof(FoundPractice),
         typeof(OpenLink),
