@@ -44,7 +44,7 @@ public sealed record StandardTexts
     public string Thanks { get; init; } = "";
 
     /// <summary>The texts as they are written: the practice's own, else the house's.</summary>
-    public StandardTexts Filled =>
+    public StandardTexts Filled() =>
         new()
         {
             Closing = Closing,

@@ -33,7 +33,7 @@ internal sealed record Addressee(
 
     /// <summary>The practice's own words, one paragraph a line.</summary>
     public IEnumerable<string> Words(Func<StandardTexts, string> which) =>
-        which(Practice.Defaults.Texts.Filled)
+        which(Practice.Defaults.Texts.Filled())
             .Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
             .Select(line => IsNumberFree ? WithoutNumbers.Sentences(line) : line)
             .Where(line => line.Length > 0);

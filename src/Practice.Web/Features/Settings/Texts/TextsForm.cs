@@ -38,7 +38,7 @@ public sealed class TextsForm : IDefaultsForm<TextsForm>, IValidatableObject
     public static TextsForm Open(PracticeDefaults defaults)
     {
         ArgumentNullException.ThrowIfNull(defaults);
-        var texts = defaults.Texts.Filled;
+        var texts = defaults.Texts.Filled();
         return new()
         {
             Opening = defaults.Note,
