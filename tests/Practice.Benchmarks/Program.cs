@@ -11,6 +11,7 @@ using Practice.Planner;
 // handouts                papers, by BenchmarkDotNet
 // course [races]         course schedules of made-up races, against what ten seconds find
 // fuel [races]            the curve of glycogen with its band, for made-up races
+// attack [minutes]        forged keys and links at every task, and a crowded pool; ends with 1 when anything got through
 // suspects                suspect foods, by BenchmarkDotNet
 switch (args.FirstOrDefault())
 {
@@ -43,12 +44,14 @@ switch (args.FirstOrDefault())
     case "fuel":
         FuelBenchmark.Run(Number(1, 200));
         return 0;
+    case "attack":
+        return await AttackBenchmark.Run(Number(1, 10));
     case "suspects":
         BenchmarkRunner.Run<SuspectFoodsBenchmark>();
         return 0;
     default:
         Console.Error.WriteLine(
-            "planner [clients] | bound [clients] | monolith [clients] | explain | menus [from] [to] | handouts | course [races] | fuel [races] | suspects"
+            "planner [clients] | bound [clients] | monolith [clients] | explain | menus [from] [to] | handouts | course [races] | fuel [races] | attack [minutes] | suspects"
         );
         return 1;
 }

@@ -12,6 +12,7 @@ using Practice.Service.Plans;
 using Practice.Store.Audit;
 using Practice.Store.Clients;
 using Practice.Store.Courses;
+using Practice.Store.Debriefs;
 using Practice.Store.Documents;
 using Practice.Store.Mail;
 using Practice.Store.Plans;
@@ -35,6 +36,7 @@ public sealed class ExportClient(
     ScreeningStore screenings,
     RaceStore races,
     CourseStore courses,
+    DebriefStore debriefs,
     PlanStore plans,
     RehearsalStore rehearsals,
     BackgroundStore backgrounds,
@@ -93,10 +95,12 @@ public sealed class ExportClient(
                     issued.Add(version);
             }
             var course = await courses.Find(desk.PracticeId, race.Id, cancel);
+            var debrief = await debriefs.Find(desk.PracticeId, race.Id, cancel);
             allRaces.Add(
                 new Dictionary<string, object?>(PlainFacts.Of(race))
                 {
                     ["course"] = course is null ? null : PlainFacts.Of(course.Value),
+                    ["debrief"] = debrief is null ? null : PlainFacts.Of(debrief.Value),
                     ["plans"] = versions,
                 }
             );

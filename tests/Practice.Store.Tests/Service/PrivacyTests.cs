@@ -4,10 +4,13 @@ using System.Text.Json;
 using NodaTime;
 using Practice.Domain.Caseload;
 using Practice.Domain.Clients;
+using Practice.Domain.Debriefs;
 using Practice.Domain.Practices;
 using Practice.Domain.Quantities;
+using Practice.Domain.Races;
 using Practice.Service.Audit;
 using Practice.Service.Clients;
+using Practice.Service.Debriefs;
 using Practice.Service.Desks;
 using Practice.Service.Practices;
 using Practice.Service.Practices.Brand;
@@ -38,6 +41,33 @@ public class PrivacyTests(TestPractice practice) : IClassFixture<TestPractice>
         var client = (await OnFile(id)).Value;
         Assert.Null(client.StandingConsent);
         Assert.Equal(new LocalDate(2027, 4, 1), Assert.Single(client.Consents).WithdrawnOn);
+    }
+
+    [Fact]
+    public async Task An_export_tells_how_a_race_went()
+    {
+        var id = await practice.NewClient();
+        var details = new RaceDetails
+        {
+            Name = "Spring Half",
+            DistanceKm = 21.0975m,
+            Start = new LocalDateTime(2027, 3, 30, 9, 0),
+            ZoneId = "Europe/London",
+        };
+        var race = await practice
+            .Get<EnterRace>()
+            .Run(practice.Practitioner, id, details, Cancel);
+        var file = await practice.Get<OpenDebrief>().Run(practice.Practitioner, race, Cancel);
+        var report = new DebriefReport
+        {
+            FinishTime = Duration.FromMinutes(95),
+            Symptoms = "Cramps",
+        };
+        await practice.Get<RecordDebrief>().Run(practice.Practitioner, file!, report, Cancel);
+
+        var export = await practice.Get<ExportClient>().Run(practice.Practitioner, id, Cancel);
+        using var zip = new ZipArchive(new MemoryStream(export!.Zip));
+        Assert.Contains("\"Cramps\"", Read(zip, "client.json"), StringComparison.Ordinal);
     }
 
     [Fact]
