@@ -39,8 +39,8 @@ internal sealed record DemoClient(
     Duration? Goal = null
 )
 {
-    /// <summary>Time zone the client lives in; null for the practice's.</summary>
-    public string? Home { get; init; }
+    /// <summary>Time zone the client lives in: that of the town of the demo practice, wherever the program runs.</summary>
+    public string Home { get; init; } = "Europe/London";
     public decimal? BodyFatPercent { get; init; }
     public decimal? Vo2Max { get; init; }
     public RaceResult? RecentResult { get; init; }

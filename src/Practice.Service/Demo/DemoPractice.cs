@@ -113,7 +113,7 @@ public sealed class DemoPractice(
         client.Restrict(demo.Diet);
         client.Prefer(demo.Tastes);
         client.Speak(demo.Units);
-        client.LiveIn(demo.Home ?? settings.Zone.Id);
+        client.LiveIn(demo.Home);
         client.Annotate(demo.Notes);
         client.Assign(desk.AccountId);
         await clients.Add(client, desk.Note("client-registered", client.Id, calendar.Now), cancel);
