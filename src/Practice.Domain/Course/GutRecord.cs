@@ -12,7 +12,7 @@ public sealed record GutRecord
     /// <summary>Highest rate that sat well, g/h, 0 to 150; null when none was tried.</summary>
     public decimal? ToleratedGPerHour { get; init; }
 
-    /// <summary>Clean trials at that rate or about it.</summary>
+    /// <summary>Clean trials at that rate or about it, since the last there that did not sit well.</summary>
     public int CleanTrials { get; init; }
 
     /// <summary>The trials it rests on, each with its rate and how it went, earliest first.</summary>

@@ -39,7 +39,12 @@ public static class RehearsedGut
         return new()
         {
             ToleratedGPerHour = tolerated,
-            CleanTrials = trials.Count(t => t.IsClean && t.GPerHour >= tolerated - AboutTheRate),
+            CleanTrials = trials
+                .Reverse()
+                .TakeWhile(t =>
+                    t.Verdict == TrialVerdict.Pass || t.GPerHour > tolerated + AboutTheRate
+                )
+                .Count(t => t.IsClean && t.GPerHour >= tolerated - AboutTheRate),
             Trials = [.. trials.Select(Words)],
         };
     }

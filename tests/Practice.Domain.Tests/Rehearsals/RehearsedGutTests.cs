@@ -66,6 +66,15 @@ public class RehearsedGutTests
     }
 
     [Fact]
+    public void A_trial_at_the_rate_that_did_not_sit_well_begins_the_count_anew_and_one_far_above_does_not()
+    {
+        var (one, two) = (Run(60, Pass, 0, day: 1), Run(60, Pass, 0, day: 15));
+        Assert.Equal(2, RehearsedGut.Of([one, two]).CleanTrials);
+        Assert.Equal(1, RehearsedGut.Of([one, Run(60, Fail, 6, day: 8), two]).CleanTrials);
+        Assert.Equal(2, RehearsedGut.Of([one, two, Run(90, Fail, 6, day: 22)]).CleanTrials);
+    }
+
+    [Fact]
     public void Her_verdict_counts_not_the_tool_s() =>
         Assert.Equal(60, RehearsedGut.Of([Run(60, Pass, worst: 6)]).ToleratedGPerHour);
 

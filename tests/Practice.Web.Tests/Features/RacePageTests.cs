@@ -54,7 +54,7 @@ public class RacePageTests(TestPractice practice)
             )
         );
         Assert.Contains(
-            "Set by Pat Tester: “Eats more every day”",
+            "Set by Pat Tester on 1 Apr 2027: “Eats more every day”",
             page.Markup,
             StringComparison.Ordinal
         );

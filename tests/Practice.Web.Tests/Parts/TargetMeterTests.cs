@@ -52,7 +52,7 @@ public class TargetMeterTests : BunitContext
     }
 
     [Fact]
-    public void A_practitioners_own_value_is_told_with_who_and_why()
+    public void A_practitioners_own_value_is_told_with_who_when_and_why()
     {
         var own = Samples.Targets.Fibre with
         {
@@ -67,7 +67,7 @@ public class TargetMeterTests : BunitContext
         };
         var meter = Render<TargetMeter>(p => p.Add(m => m.Target, own));
         Assert.Contains(
-            "Set by Robin: “Tolerated in rehearsal”",
+            "Set by Robin on 1 Sep 2026: “Tolerated in rehearsal”",
             meter.Markup,
             StringComparison.Ordinal
         );

@@ -73,7 +73,7 @@ public sealed record GutTargets(Target Tolerated, Target CleanTrials)
             Unit = "clean",
             Override = own,
             Basis = new Basis(
-                "passed rehearsals with no gut score above 2, not more than 5 g/h below the rate tolerated; one makes a rehearsed gut, three a well-trained one",
+                "passed rehearsals with no gut score above 2, not more than 5 g/h below the rate tolerated, since the last about that rate that did not sit well; one makes a rehearsed gut, three a well-trained one",
                 course.Gut.Trials,
                 [Sources.RehearsedGut, Sources.CourseRates]
             ),
