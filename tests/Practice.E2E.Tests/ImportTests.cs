@@ -47,7 +47,21 @@ public sealed class ImportTests(AppFixture app)
         await choice.GetByRole(AriaRole.Searchbox).FillAsync("forgotten loaf");
         await Expect(choice.GetByText("No food of that name that this client may eat"))
             .ToBeVisibleAsync();
+
+        // the next client's menu shall be the library's again
+        foreach (var name in new[] { "Walled-garden square", "Forgotten loaf" })
+            await Retire(visit, name);
         Assert.Empty(visit.Faults);
+    }
+
+    private static async Task Retire(Visit visit, string name)
+    {
+        await visit.Go("/foods/ours");
+        await visit.Follow(visit.Page.GetByRole(AriaRole.Link, new() { Name = name }), name);
+        await visit
+            .Page.GetByRole(AriaRole.Button, new() { Name = "Retire", Exact = true })
+            .ClickAsync();
+        await Expect(visit.Page.GetByText("Retired: no menu gets it")).ToBeVisibleAsync();
     }
 
     private static Task Choose(IPage page, string table) =>

@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Practice.Domain.Clients;
+using Practice.Domain.Foods;
 using Practice.Domain.Practices;
 using Practice.Domain.Quantities;
 using Practice.Domain.Races;
 using Practice.Domain.Screening;
 using Practice.Service.Clients;
 using Practice.Service.Desks;
+using Practice.Service.Foods;
 using Practice.Service.Practices.Brand;
 using Practice.Service.Privacy;
 using Practice.Service.Races;
@@ -114,7 +116,7 @@ public class BadInputTests(TestPractice practice) : IClassFixture<TestPractice>
         string Text() => Texts[random.Next(Texts.Length)];
         decimal? Number() => Numbers[random.Next(Numbers.Length)];
         LocalDate Day() => Days[random.Next(Days.Length)];
-        return random.Next(6) switch
+        return random.Next(7) switch
         {
             0 or 1 => (
                 "register",
@@ -195,6 +197,37 @@ public class BadInputTests(TestPractice practice) : IClassFixture<TestPractice>
                     details.ApplyTo(new PracticeProfile { PracticeId = Guid.Empty, Name = "x" });
                     var onFile = (await practice.Get<SetBrand>().Open(Owner, Cancel))!;
                     await practice.Get<SetBrand>().Run(Owner, onFile, details, [], Cancel);
+                }
+            ),
+            5 => (
+                "food",
+                async () =>
+                {
+                    var sheet = SampleFood.Bar with
+                    {
+                        Name = Text(),
+                        UsName = Text(),
+                        Family = random.Next(2) == 0 ? Text() : null,
+                        Per100G = SampleFood.Bar.Per100G with
+                        {
+                            EnergyKcal = Number(),
+                            CarbohydrateG = Number(),
+                            SodiumMg = Number(),
+                            WaterG = Number(),
+                        },
+                        Serving = SampleFood.Bar.Serving with
+                        {
+                            Style = (ServingStyle)random.Next(3),
+                            Unit = Text(),
+                            UnitPlural = Text(),
+                            Grams = Number(),
+                            Least = Number(),
+                            Most = Number(),
+                        },
+                        Source = Text(),
+                    };
+                    if (await practice.Get<KeepFood>().Run(Owner, sheet, Cancel) is FoodRefused no)
+                        throw new ArgumentException(no.Faults[0].Text);
                 }
             ),
             _ => ("hold", () => Task.FromResult(LegalHold.For(Text(), Day(), "Pat"))),

@@ -268,12 +268,22 @@ public static class FoodColumns
             FibreG = Number(row, FoodField.Fibre),
             ProteinG = Number(row, FoodField.Protein),
             FatG = Number(row, FoodField.Fat),
-            // salt is sodium times 2.5: Regulation (EU) 1169/2011, Annex I
-            SodiumMg = Number(row, FoodField.Sodium) ?? row.Number(Salt) * 400,
+            SodiumMg = Number(row, FoodField.Sodium) ?? SodiumOf(row),
             PotassiumMg = Number(row, FoodField.Potassium),
             WaterG = Number(row, FoodField.Water),
             CaffeineMg = Number(row, FoodField.Caffeine),
         };
+
+    // salt is sodium times 2.5: Regulation (EU) 1169/2011, Annex I
+    private static decimal? SodiumOf(RowReader row)
+    {
+        if (row.Number(Salt) is not { } salt)
+            return null;
+        if (salt is >= 0 and <= 100)
+            return salt * 400;
+        row.Fault(Salt, "Between 0 and 100 g.");
+        return null;
+    }
 
     private static ServingSheet Serving(RowReader row, string unit)
     {

@@ -62,7 +62,7 @@ public static class FoodSheetChecks
             yield return new(FoodField.Group, "Choose the section of a shop.");
         var families = FoodFamilies.All;
         if (sheet.Family is { } family && !families.Contains(family))
-            yield return new(FoodField.Family, $"The library has no kind “{family}”.");
+            yield return new(FoodField.Family, "The library has no such kind.");
         else if (sheet.Family is null && sheet.Traits.HasFlag(FoodTraits.Substitute))
             yield return new(
                 FoodField.Family,

@@ -55,20 +55,21 @@ public sealed class OwnMeasure
     }
 
     /// <summary>What is wrong with a household measure; null when it can be used.</summary>
-    internal static string? Problem(HouseholdMeasure measure) =>
-        string.IsNullOrWhiteSpace(measure.Name) ? "A measure needs a name, such as blue bowl."
-        : string.IsNullOrWhiteSpace(measure.Plural)
-            ? $"What are several of “{measure.Name.Trim()}” called?"
-        : TypedText.Problem(measure.Name, LongestName)
-            ?? TypedText.Problem(measure.Plural, LongestName)
-            ?? (
-                char.IsLetter(measure.Name.TrimStart()[0])
-                    ? null
-                    : $"“{measure.Name.Trim()}” does not begin with a letter: papers say it as a word."
-            )
-            ?? (
-                measure.Grams is > 0 and <= HeaviestG
-                    ? null
-                    : $"A {measure.Name.Trim()} holds more than 0 g and at most {HeaviestG:0} g."
-            );
+    internal static string? Problem(HouseholdMeasure measure)
+    {
+        var name = measure.Name.Trim();
+        if (name.Length == 0)
+            return "A measure needs a name, such as blue bowl.";
+        if (TypedText.Problem(measure.Name, LongestName) is { } problem)
+            return problem;
+        if (!char.IsLetter(name[0]))
+            return $"“{name}” does not begin with a letter: papers say it as a word.";
+        if (string.IsNullOrWhiteSpace(measure.Plural))
+            return $"What are several of “{name}” called?";
+        if (TypedText.Problem(measure.Plural, LongestName) is { } plural)
+            return plural;
+        return measure.Grams is > 0 and <= HeaviestG
+            ? null
+            : $"A {name} holds more than 0 g and at most {HeaviestG:0} g.";
+    }
 }

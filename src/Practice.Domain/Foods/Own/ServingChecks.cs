@@ -80,12 +80,15 @@ internal static class ServingChecks
         var (serving, figures) = (sheet.Serving, sheet.Per100G);
         if (serving.Style == ServingStyle.Counted && serving.Most > MostPieces)
             return $"At most {MostPieces:0} at a sitting.";
+        if (serving.Most > 2 * HeaviestG)
+            return $"At most {HeaviestG:0} at a sitting.";
+        // told at their own fields already: no sum is made of what cannot be
+        if (serving.Grams is < 0 or > HeaviestG || figures.CarbohydrateG is < 0 or > 100)
+            return null;
         var weightOfOne = serving.Style switch
         {
             ServingStyle.Counted => serving.Grams,
-            ServingStyle.Poured => serving.Density(
-                (figures.CarbohydrateG ?? 0) + (figures.ProteinG ?? 0)
-            ),
+            ServingStyle.Poured => serving.Density(figures.CarbohydrateG ?? 0),
             _ => 1,
         };
         var grams = serving.Most * weightOfOne;

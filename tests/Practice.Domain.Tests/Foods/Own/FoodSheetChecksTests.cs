@@ -27,7 +27,7 @@ public sealed class FoodSheetChecksTests
             { FoodField.Name, "This is needed", Bar with { Name = "  –  " } },
             { FoodField.Name, "At most 100 characters", Bar with { Name = new('x', 101) } },
             { FoodField.Group, "Choose the section", Bar with { Group = null } },
-            { FoodField.Family, "no kind “figs”", Bar with { Family = "figs" } },
+            { FoodField.Family, "no such kind", Bar with { Family = "figs" } },
             {
                 FoodField.Family,
                 "what it stands in for",
