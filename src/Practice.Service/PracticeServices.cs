@@ -162,6 +162,7 @@ public static class PracticeServices
             .AddSingleton<OpenOwnFoods>()
             .AddSingleton<KeepFood>()
             .AddSingleton<AddMeasure>()
+            .AddSingleton<PlansAtRisk>()
             .AddSingleton<ReadTable>()
             .AddSingleton<ImportFoods>()
             .AddSingleton<ImportClients>()

@@ -25,6 +25,14 @@ internal static class IssueChecks
         ];
     }
 
+    /// <summary>Whether a food is on one of the plates.</summary>
+    public static bool Serves(RaceWeekPlan plan, string foodId) =>
+        plan.EveryDay.SelectMany(d => d.Occasions).Any(o => o.Find(foodId) is not null);
+
+    /// <summary>Why the client must not have a food; null where nothing speaks against it.</summary>
+    public static string? WhyUnsafe(string foodId, EligibleFoods foods) =>
+        foods.Excluded.FirstOrDefault(e => e.IsSafety && e.Food.Id == foodId)?.Reason;
+
     /// <summary>The plan with today's cautions, and number-free when screening says so today.</summary>
     public static RaceWeekPlan UpToDate(RaceWeekPlan plan, RaceCase raceCase)
     {

@@ -18,6 +18,7 @@ internal sealed class OwnFoodMapping
         builder.Property(f => f.Sheet).IsDocument();
         builder.Property(f => f.NameKey).HasMaxLength(200);
         builder.Ignore(f => f.Food);
+        builder.Ignore(f => f.FoodId);
         builder
             .HasIndex(f => new { f.PracticeId, f.NameKey })
             .IsUnique()

@@ -113,6 +113,31 @@ public sealed class OwnFoodTests(TestPractice practice) : IClassFixture<TestPrac
     }
 
     [Fact]
+    public async Task An_allergen_learnt_late_tells_which_issued_plans_serve_it_to_whom_it_would_harm()
+    {
+        var safe = Bar("Handed-over bar") with
+        {
+            Allergens = [Allergen.Wheat],
+            Per100G = SampleFood.Bar.Per100G with { LactoseG = null },
+        };
+        var food = await Kept(safe);
+        foreach (var allergen in new[] { Allergen.TreeNuts, Allergen.Fish })
+        {
+            var diet = Diet.Unrestricted with { Allergies = [allergen] };
+            var file = await With(await Draft(diet), food.Food);
+            Assert.IsType<Issued>(await practice.Get<IssuePlan>().Run(Desk, file.Version, Cancel));
+        }
+        Assert.Empty(await practice.Get<PlansAtRisk>().Run(Desk, food.FoodId, Cancel));
+
+        await Revise(food, safe with { Allergens = [Allergen.Wheat, Allergen.TreeNuts] });
+
+        var risk = Assert.Single(await practice.Get<PlansAtRisk>().Run(Desk, food.FoodId, Cancel));
+        Assert.Equal("allergy: TreeNuts", risk.Why);
+        var held = (await practice.Open(risk.VersionId)).Version.Value;
+        Assert.Equal((PlanStatus.Issued, risk.Race.RaceId), (held.Status, held.RaceId));
+    }
+
+    [Fact]
     public async Task A_retired_food_is_offered_to_nobody_and_can_be_put_back()
     {
         var food = await Kept(Bar("Retired fig bar"));

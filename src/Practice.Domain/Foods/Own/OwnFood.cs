@@ -28,8 +28,11 @@ public sealed class OwnFood
     /// <summary>When it was taken out of use; null while it is served.</summary>
     public Instant? RetiredAt { get; private set; }
 
+    /// <summary>Key of the food in plans, tastes and trials.</summary>
+    public string FoodId => $"own-{Id:N}";
+
     /// <summary>The food as planner, screens and papers know it.</summary>
-    public Food Food => Sheet.Read($"own-{Id:N}");
+    public Food Food => Sheet.Read(FoodId);
 
     /// <summary>Writes down a food.</summary>
     /// <exception cref="ArgumentException">The sheet has errors; the message tells the first.</exception>
