@@ -28,6 +28,9 @@ internal static class LetterPaper
     private const string Rule =
         "margin:0 0 24px;padding:0 0 12px;border-bottom:1px solid #E4DED2;font-weight:600";
 
+    private const string Pill =
+        "display:inline-block;padding:11px 20px;border-radius:8px;font-weight:600;text-decoration:none";
+
     private const string Small = "font-size:13px;color:#55655F;overflow-wrap:anywhere";
 
     public static string Plain(LetterContent letter)
@@ -50,6 +53,7 @@ internal static class LetterPaper
                 : "",
             .. letter.Paragraphs.Select(Paragraph),
             letter.Link is { } link ? Button(link, Colour.Parse(letter.Accent)) : "",
+            letter.By.Length > 0 ? Paragraph(letter.By) : "",
             $"<p class=\"soft\" style=\"margin:32px 0 0;{Small}\">{Text(letter.Foot)}</p>",
             "</div></body></html>",
         ]);
@@ -57,15 +61,14 @@ internal static class LetterPaper
     private static string Paragraph(string words) =>
         $"<p style=\"margin:0 0 16px\">{Text(words)}</p>";
 
-    private static string Button(LetterLink link, Colour accent) =>
-        $"""
-            <p style="margin:24px 0 8px"><a href="{Text(
-                link.Address
-            )}" style="display:inline-block;padding:11px 20px;border-radius:8px;background:{accent};color:{accent.TextOn()};font-weight:600;text-decoration:none">{Text(
-                link.Words
-            )}</a></p>
-            <p class="soft" style="margin:0 0 16px;{Small}">{Text(link.Address)}</p>
+    private static string Button(LetterLink link, Colour accent)
+    {
+        var (words, address) = (Text(link.Words), Text(link.Address));
+        return $"""
+            <p style="margin:24px 0 8px"><a href="{address}" style="{Pill};background:{accent};color:{accent.TextOn()}">{words}</a></p>
+            <p class="soft" style="margin:0 0 16px;{Small}">{address}</p>
             """;
+    }
 
     private static string Text(string words) => WebUtility.HtmlEncode(words);
 }
