@@ -7,7 +7,15 @@ using Practice.TestSupport.Attack;
 
 namespace Practice.E2E.Tests.Attacks;
 
+/// <summary>Attacks keep the machine busy: they wait until whoever looks through a browser is done.</summary>
+[CollectionDefinition(Name, DisableParallelization = true)]
+public sealed class AttackCollection
+{
+    public const string Name = "attacks";
+}
+
 /// <summary>Requests at a real port with forged keys and altered phone links. Nothing may be told, and nothing changed.</summary>
+[Collection(AttackCollection.Name)]
 public sealed class ForgedRequestsTests(AttackedApp app) : IClassFixture<AttackedApp>
 {
     private const int AtTheDesk = 1500;

@@ -54,9 +54,7 @@ public class PrivacyTests(TestPractice practice) : IClassFixture<TestPractice>
             Start = new LocalDateTime(2027, 3, 30, 9, 0),
             ZoneId = "Europe/London",
         };
-        var race = await practice
-            .Get<EnterRace>()
-            .Run(practice.Practitioner, id, details, Cancel);
+        var race = await practice.Get<EnterRace>().Run(practice.Practitioner, id, details, Cancel);
         var file = await practice.Get<OpenDebrief>().Run(practice.Practitioner, race, Cancel);
         var report = new DebriefReport
         {
