@@ -12,7 +12,7 @@ namespace Practice.Benchmarks;
 /// </summary>
 internal static class CourseBenchmark
 {
-    private static readonly CourseEffort Long = new(Shakes: 12_000, SolverWork: 0.1);
+    private static readonly CourseEffort Long = new(100, 0.1, ShakesBetweenWindows: 12_000);
 
     public static void Run(int races)
     {

@@ -5,61 +5,57 @@ using Practice.Planner.Model;
 namespace Practice.Planner.Course;
 
 /// <summary>
-/// The course as a constraint model, begun from counts at hand. Its limit is one of deterministic work, not of time, so
-/// that the same course gives the same schedule.
+/// The course as a constraint model in which some offers are free and the others stay as they are, begun from counts at
+/// hand. Its limit is one of deterministic work, not of time, so that the same course gives the same schedule.
 /// </summary>
 internal sealed class CourseConstraints
 {
-    public static string Text =
+    private const string OneWorker =
         "num_workers:1 random_seed:1 linearization_level:2 symmetry_level:0 cp_model_probing_level:0 max_presolve_iterations:1";
+
+    // far beyond what the deterministic limit allows
+    private const double SafetyNetSeconds = 30;
+
     private readonly CourseModel _course;
     private readonly long[] _counts;
+    private readonly int[] _free;
     private readonly CpModel _model = new();
-    private readonly IntVar[] _variables;
-    private readonly List<(IntVar Variable, long Cost)> _costs = [];
 
-    public CourseConstraints(CourseModel course, long[] counts)
+    /// <param name="course">The whole question.</param>
+    /// <param name="counts">An answer to begin from.</param>
+    /// <param name="free">The offers that may change; all of them when null.</param>
+    public CourseConstraints(CourseModel course, long[] counts, IEnumerable<int>? free = null)
     {
         (_course, _counts) = (course, counts);
-        _variables = new IntVar[counts.Length];
-        for (var i = 0; i < counts.Length; i++)
-        {
-            _variables[i] = _model.NewIntVar(0, course.Offers[i].Most, "");
-            _model.AddHint(_variables[i], counts[i]);
-            _costs.Add((_variables[i], course.Costs[i]));
-        }
+        _free = [.. free ?? Enumerable.Range(0, counts.Length)];
+        Proto.Objective = new CpObjectiveProto();
+        Proto.SolutionHint = new PartialVariableAssignment();
+        var places = new int?[counts.Length];
+        foreach (var offer in _free)
+            places[offer] = Variable(course.Offers[offer].Most, counts[offer], course.Costs[offer]);
         foreach (var row in course.Rows)
-            Add(row);
-        _model.Minimize(
-            LinearExpr.WeightedSum(
-                _costs.Select(c => c.Variable).ToArray(),
-                _costs.Select(c => c.Cost).ToArray()
-            )
-        );
+            Add(row, places);
     }
 
+    private CpModelProto Proto => _model.Model;
+
     /// <summary>The best counts found, and whether they are proven to be; null when there was no time for any.</summary>
-    public (long[] Counts, bool IsProven)? Solve(
-        double work,
-        double seconds,
-        Action<long[]>? onSolution,
-        CancellationToken cancel
-    )
+    public (long[] Counts, bool IsProven)? Solve(double work, CancellationToken cancel)
     {
-        using var watch = new Watch(this, onSolution, cancel);
+        using var stop = new StopWhenCancelled(cancel);
         var solver = new CpSolver
         {
             StringParameters = string.Create(
                 CultureInfo.InvariantCulture,
-                $"{Text} max_deterministic_time:{work} max_time_in_seconds:{seconds}"
+                $"{OneWorker} max_deterministic_time:{work} max_time_in_seconds:{SafetyNetSeconds}"
             ),
         };
         using var registration = cancel.Register(solver.StopSearch);
-        var status = solver.Solve(_model, watch);
+        var status = solver.Solve(_model, stop);
         return status switch
         {
-            CpSolverStatus.Optimal => (CountsOf(solver.Value), true),
-            CpSolverStatus.Feasible => (CountsOf(solver.Value), false),
+            CpSolverStatus.Optimal => (CountsOf(solver.Response!), true),
+            CpSolverStatus.Feasible => (CountsOf(solver.Response!), false),
             CpSolverStatus.ModelInvalid => throw new InvalidOperationException(
                 $"The solver rejects the model: {_model.Validate()}"
             ),
@@ -67,63 +63,95 @@ internal sealed class CourseConstraints
         };
     }
 
-    private long[] CountsOf(Func<IntVar, long> value) => [.. _variables.Select(value)];
+    private long[] CountsOf(CpSolverResponse response)
+    {
+        var counts = (long[])_counts.Clone();
+        for (var i = 0; i < _free.Length; i++)
+            counts[_free[i]] = response.Solution[i];
+        return counts;
+    }
 
-    private void Add(Row row)
+    private void Add(Row row, int?[] places)
     {
         long least = 0,
-            most = 0;
+            most = 0,
+            settled = 0;
+        var sum = new LinearConstraintProto();
         for (var i = 0; i < row.Variables.Length; i++)
         {
-            var reach = row.Coefficients[i] * _course.Offers[row.Variables[i]].Most;
+            var (offer, amount) = (row.Variables[i], row.Coefficients[i]);
+            if (places[offer] is not { } place)
+            {
+                settled += amount * _counts[offer];
+                continue;
+            }
+            sum.Vars.Add(place);
+            sum.Coeffs.Add(amount);
+            var reach = amount * _course.Offers[offer].Most;
             least += Math.Min(0, reach);
             most += Math.Max(0, reach);
         }
-        var sum = LinearExpr.WeightedSum(
-            row.Variables.Select(v => _variables[v]).ToArray(),
-            row.Coefficients
-        );
-        var under = least < row.Low ? row.Low : (long?)null;
-        var over = most > row.High ? row.High : (long?)null;
-        if (row.Price is not { } price)
+        var low = row.Low == -Row.Unbounded ? long.MinValue : row.Low - settled;
+        var high = row.High == Row.Unbounded ? long.MaxValue : row.High - settled;
+        var (canFallShort, canExceed) = (least < low, most > high);
+        if (sum.Vars.Count == 0 || (!canFallShort && !canExceed))
+            return;
+        if (row.IsHard)
         {
-            if (under is { } low)
-                _model.Add(sum >= low);
-            if (over is { } high)
-                _model.Add(sum <= high);
+            Bound(sum, canFallShort ? low : long.MinValue, canExceed ? high : long.MaxValue);
             return;
         }
-        var worst = Math.Max((under ?? least) - least, most - (over ?? most));
-        var slack = _model.NewIntVar(0, (worst + row.Step - 1) / row.Step, "");
-        _model.AddHint(slack, row.Excess(row.SumOf(_counts)));
+        var worst = Math.Max(canFallShort ? low - least : 0, canExceed ? most - high : 0);
         // one thing more and no sum can reach the step: the slack then counts whole
         var step = Math.Min(row.Step, worst);
-        if (under is { } floor)
-            _model.Add(sum + slack * step >= floor);
-        if (over is { } ceiling)
-            _model.Add(sum - slack * step <= ceiling);
-        _costs.Add((slack, price));
+        var slack = Variable(
+            (worst + step - 1) / step,
+            row.Excess(row.SumOf(_counts)),
+            row.Price!.Value
+        );
+        if (canFallShort)
+            Bound(With(sum, slack, step), low, long.MaxValue);
+        if (canExceed)
+            Bound(With(sum, slack, -step), long.MinValue, high);
     }
 
-    // nothing may be thrown from here: it would end the process
-    private sealed class Watch(
-        CourseConstraints constraints,
-        Action<long[]>? onSolution,
-        CancellationToken cancel
-    ) : CpSolverSolutionCallback
+    private int Variable(long most, long hint, long cost)
+    {
+        var place = Proto.Variables.Count;
+        Proto.Variables.Add(new IntegerVariableProto { Domain = { 0, most } });
+        Proto.SolutionHint.Vars.Add(place);
+        Proto.SolutionHint.Values.Add(hint);
+        if (cost != 0)
+        {
+            Proto.Objective.Vars.Add(place);
+            Proto.Objective.Coeffs.Add(cost);
+        }
+        return place;
+    }
+
+    private static LinearConstraintProto With(LinearConstraintProto sum, int slack, long times)
+    {
+        var with = sum.Clone();
+        with.Vars.Add(slack);
+        with.Coeffs.Add(times);
+        return with;
+    }
+
+    private void Bound(LinearConstraintProto sum, long low, long high)
+    {
+        sum.Domain.Add(low);
+        sum.Domain.Add(high);
+        Proto.Constraints.Add(new ConstraintProto { Linear = sum });
+    }
+
+    // a stop asked for before the native search has begun is lost: every solution looks at the token again.
+    // Nothing may be thrown from a callback: it would end the process.
+    private sealed class StopWhenCancelled(CancellationToken cancel) : CpSolverSolutionCallback
     {
         public override void OnSolutionCallback()
         {
-            try
-            {
-                if (cancel.IsCancellationRequested)
-                    StopSearch();
-                onSolution?.Invoke(constraints.CountsOf(Value));
-            }
-            catch (Exception)
-            {
+            if (cancel.IsCancellationRequested)
                 StopSearch();
-            }
         }
     }
 }
