@@ -8,12 +8,15 @@ public abstract class DeskPage : ComponentBase, IDisposable
 {
     private readonly CancellationTokenSource leaving = new();
 
+    /// <summary>A page of the practice's team.</summary>
+    protected DeskPage() => Leaving = leaving.Token;
+
     /// <summary>Who acts.</summary>
     [CascadingParameter]
     protected Desk Desk { get; set; } = null!;
 
-    /// <summary>Cancelled when the page is left.</summary>
-    protected CancellationToken Leaving => leaving.Token;
+    /// <summary>Cancelled when the page is left; what comes back late may still ask.</summary>
+    protected CancellationToken Leaving { get; }
 
     /// <inheritdoc />
     public void Dispose()
