@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Practice.Domain.Debriefs;
 using Practice.Domain.Rehearsals;
 
@@ -37,6 +38,20 @@ internal static class ToldFacts
                 ("worst gut symptom", HealthFacts.Number(told.WorstGut)),
                 ("symptoms", told.Symptoms)
             );
+
+    /// <summary>What foods did before any trial, and days of illness. Other days that do not do are no health fact.</summary>
+    public static ImmutableDictionary<string, string> Of(RehearsalBackground told) =>
+        HealthFacts.Facts(
+            ("foods that gave trouble", HealthFacts.List(told.Gut.PastTrouble)),
+            ("foods eaten every week", HealthFacts.List(told.Gut.EatenWeekly)),
+            (
+                "days of illness",
+                HealthFacts.List(
+                    told.Blocked.Where(b => b.By == BlockedBy.Illness)
+                        .Select(b => b.On.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture))
+                )
+            )
+        );
 
     private static string YesNo(bool? said) =>
         said switch

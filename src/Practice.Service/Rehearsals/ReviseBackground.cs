@@ -1,5 +1,6 @@
 using Practice.Domain.Caseload;
 using Practice.Domain.Rehearsals;
+using Practice.Service.Audit;
 using Practice.Service.Desks;
 using Practice.Store.Rehearsals;
 
@@ -17,14 +18,14 @@ public sealed class ReviseBackground(BackgroundStore backgrounds, PracticeCalend
         CancellationToken cancel
     )
     {
-        var note = desk.Note("rehearsal-background-kept", clientId, calendar.Now);
-        if (await backgrounds.Of(desk.PracticeId, clientId, cancel) is { } onFile)
-        {
-            change(onFile.Value);
-            return await backgrounds.Save(onFile, note, cancel) is Saved<RehearsalBackground>;
-        }
-        var background = RehearsalBackground.Of(desk.PracticeId, clientId);
+        var onFile = await backgrounds.Of(desk.PracticeId, clientId, cancel);
+        var background = onFile?.Value ?? RehearsalBackground.Of(desk.PracticeId, clientId);
+        var before = ToldFacts.Of(background);
         change(background);
+        var note = desk.Note("rehearsal-background-kept", clientId, calendar.Now)
+            .With(clientId, before, ToldFacts.Of(background));
+        if (onFile is not null)
+            return await backgrounds.Save(onFile, note, cancel) is Saved<RehearsalBackground>;
         await backgrounds.Add(background, note, cancel);
         return true;
     }

@@ -54,6 +54,42 @@ public sealed class AuditTests(TestPractice practice) : IClassFixture<TestPracti
     }
 
     [Fact]
+    public async Task What_a_client_tells_of_foods_and_illness_is_kept_as_it_was_and_as_it_became()
+    {
+        var id = await practice.NewClient();
+        await practice
+            .Get<ReviseBackground>()
+            .Run(
+                Owner,
+                id,
+                b =>
+                {
+                    b.Remember(new GutHistory { PastTrouble = ["banana"] });
+                    b.Block(
+                        new LocalDate(2027, 3, 1),
+                        new LocalDate(2027, 3, 2),
+                        BlockedBy.Illness
+                    );
+                    b.Block(new LocalDate(2027, 3, 5), new LocalDate(2027, 3, 5), BlockedBy.Travel);
+                },
+                Cancel
+            );
+        await practice
+            .Get<ReviseBackground>()
+            .Run(Owner, id, b => b.Remember(GutHistory.Unknown), Cancel);
+
+        var lines = (await Lines(id)).Where(l => l.What == "rehearsal-background-kept").ToList();
+        Assert.Equal(
+            [
+                ("days of illness", "", "2027-03-01, 2027-03-02"),
+                ("foods that gave trouble", "", "banana"),
+                ("foods that gave trouble", "banana", ""),
+            ],
+            lines.SelectMany(l => l.Changes).Select(c => (c.Field, c.Was, c.Became)).Order()
+        );
+    }
+
+    [Fact]
     public async Task A_weighing_and_an_answer_say_what_they_were_before()
     {
         var id = await practice.NewClient();

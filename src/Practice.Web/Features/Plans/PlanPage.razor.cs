@@ -35,7 +35,7 @@ public sealed partial class PlanPage
 
     /// <summary>Whether a draft just begun shall be improved at once, before the practitioner's eyes.</summary>
     [SupplyParameterFromQuery]
-    public bool Improve { get; set; }
+    public string? Improve { get; set; }
 
     [Inject]
     internal OpenPlan OpenPlan { get; set; } = null!;
@@ -89,7 +89,7 @@ public sealed partial class PlanPage
             return;
         (refusal, changes, conflicts, explained) = (null, null, [], false);
         Check();
-        if (!Improve || !IsDraft)
+        if (Improve is null || !IsDraft)
             return;
         StateHasChanged();
         await Rebuild();

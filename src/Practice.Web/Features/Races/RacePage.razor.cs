@@ -75,7 +75,7 @@ public sealed partial class RacePage
         switch (outcome)
         {
             case Drafted drafted:
-                Navigation.NavigateTo($"/plans/{drafted.VersionId}?improve=true");
+                Navigation.NavigateTo($"/plans/{drafted.VersionId}?improve=now");
                 break;
             case DraftHeld held:
                 refusal = $"Not even a draft may be built: {held.Hold.Title}. {held.Hold.Reason}";
