@@ -1,6 +1,6 @@
-using System.Globalization;
 using Google.OrTools.Sat;
 using Practice.Planner.Model;
+using Practice.Planner.Search;
 
 namespace Practice.Planner.Course;
 
@@ -10,12 +10,6 @@ namespace Practice.Planner.Course;
 /// </summary>
 internal sealed class CourseConstraints
 {
-    private const string OneWorker =
-        "num_workers:1 random_seed:1 linearization_level:2 symmetry_level:0 cp_model_probing_level:0 max_presolve_iterations:1";
-
-    // far beyond what the deterministic limit allows
-    private const double SafetyNetSeconds = 30;
-
     private readonly CourseModel _course;
     private readonly long[] _counts;
     private readonly int[] _free;
@@ -42,32 +36,15 @@ internal sealed class CourseConstraints
     /// <summary>The best counts found, and whether they are proven to be; null when there was no time for any.</summary>
     public (long[] Counts, bool IsProven)? Solve(double work, CancellationToken cancel)
     {
-        using var stop = new StopWhenCancelled(cancel);
-        var solver = new CpSolver
-        {
-            StringParameters = string.Create(
-                CultureInfo.InvariantCulture,
-                $"{OneWorker} max_deterministic_time:{work} max_time_in_seconds:{SafetyNetSeconds}"
-            ),
-        };
-        using var registration = cancel.Register(solver.StopSearch);
-        var status = solver.Solve(_model, stop);
-        return status switch
-        {
-            CpSolverStatus.Optimal => (CountsOf(solver.Response!), true),
-            CpSolverStatus.Feasible => (CountsOf(solver.Response!), false),
-            CpSolverStatus.ModelInvalid => throw new InvalidOperationException(
-                $"The solver rejects the model: {_model.Validate()}"
-            ),
-            _ => null,
-        };
+        var answer = Solver.Solve(_model, work, cancel);
+        return answer.Values is { } values ? (CountsOf(values), answer.IsProven) : null;
     }
 
-    private long[] CountsOf(CpSolverResponse response)
+    private long[] CountsOf(IReadOnlyList<long> solution)
     {
         var counts = (long[])_counts.Clone();
         for (var i = 0; i < _free.Length; i++)
-            counts[_free[i]] = response.Solution[i];
+            counts[_free[i]] = solution[i];
         return counts;
     }
 
@@ -142,16 +119,5 @@ internal sealed class CourseConstraints
         sum.Domain.Add(low);
         sum.Domain.Add(high);
         Proto.Constraints.Add(new ConstraintProto { Linear = sum });
-    }
-
-    // a stop asked for before the native search has begun is lost: every solution looks at the token again.
-    // Nothing may be thrown from a callback: it would end the process.
-    private sealed class StopWhenCancelled(CancellationToken cancel) : CpSolverSolutionCallback
-    {
-        public override void OnSolutionCallback()
-        {
-            if (cancel.IsCancellationRequested)
-                StopSearch();
-        }
     }
 }

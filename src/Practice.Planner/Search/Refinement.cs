@@ -5,7 +5,7 @@ namespace Practice.Planner.Search;
 /// <summary>
 /// Makes a first menu good. A mixture of meals tells by its prices what the days are short of; meals that are cheap by
 /// them are looked for and mixed in, again and again. Then menus are put together from the meals nearest to the mixture
-/// and polished, and the good meals met on the way are mixed in once more.
+/// and polished, and the good meals met on the way are mixed in, twice.
 /// </summary>
 internal sealed class Refinement(MenuModel model, CancellationToken cancel)
 {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Google.OrTools.Sat;
 
 namespace Practice.Planner.Search;
@@ -36,10 +37,24 @@ internal sealed record Answer(IReadOnlyList<long>? Values, bool IsProven, IReadO
 /// </summary>
 internal static class Solver
 {
-    public static Answer Solve(CpModel model, Effort effort, CancellationToken cancel)
+    public static Answer Solve(CpModel model, Effort effort, CancellationToken cancel) =>
+        Solve(model, ParametersOf(effort), cancel);
+
+    /// <summary>Solves with so much deterministic work.</summary>
+    public static Answer Solve(CpModel model, double work, CancellationToken cancel) =>
+        Solve(
+            model,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{OneWorker}max_deterministic_time:{work} max_time_in_seconds:30"
+            ),
+            cancel
+        );
+
+    private static Answer Solve(CpModel model, string parameters, CancellationToken cancel)
     {
         using var stop = new StopWhenCancelled(cancel);
-        var solver = new CpSolver { StringParameters = ParametersOf(effort) };
+        var solver = new CpSolver { StringParameters = parameters };
         using var registration = cancel.Register(solver.StopSearch);
         var status = solver.Solve(model, stop);
         return status switch
