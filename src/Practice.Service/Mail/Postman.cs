@@ -19,7 +19,7 @@ public sealed partial class Postman(
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
         using var round = new PeriodicTimer(Round);
-        do
+        while (await Next(round, stoppingToken))
         {
             try
             {
@@ -30,7 +30,7 @@ public sealed partial class Postman(
                 // the database may be away for a while: the letters are where they were
                 Stopped(e);
             }
-        } while (await Next(round, stoppingToken));
+        }
     }
 
     private static async Task<bool> Next(PeriodicTimer round, CancellationToken cancel)

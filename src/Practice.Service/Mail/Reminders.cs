@@ -4,6 +4,7 @@ using NodaTime;
 using Practice.Domain.Practices;
 using Practice.Domain.Rehearsals;
 using Practice.Service.Desks;
+using Practice.Service.Hosting;
 using Practice.Store;
 using Practice.Store.Practices;
 using Practice.Store.Rehearsals;
@@ -88,6 +89,7 @@ public sealed partial class RemindersByDay(
         using var round = new PeriodicTimer(TimeSpan.FromMinutes(15));
         try
         {
+            await Opening.Over(stoppingToken);
             do await Look(stoppingToken);
             while (await round.WaitForNextTickAsync(stoppingToken));
         }

@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Hosting;
 using Practice.Planner;
+using Practice.Service.Hosting;
 
 namespace Practice.Service.Plans;
 
@@ -8,6 +9,9 @@ namespace Practice.Service.Plans;
 /// </summary>
 internal sealed class WarmPlanner(MenuPlanner planner, Stove stove) : BackgroundService
 {
-    protected override Task ExecuteAsync(CancellationToken stoppingToken) =>
-        stove.Run(() => planner.WarmUp(stoppingToken));
+    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        await Opening.Over(stoppingToken);
+        await stove.Run(() => planner.WarmUp(stoppingToken));
+    }
 }
