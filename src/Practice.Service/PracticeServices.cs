@@ -37,7 +37,7 @@ namespace Practice.Service;
 public static class PracticeServices
 {
     /// <param name="services">Where to register.</param>
-    /// <param name="database">The database of this process.</param>
+    /// <param name="database">The database of this process; it need not be ready yet.</param>
     /// <param name="settings">Settings of the practice as a whole.</param>
     public static IServiceCollection AddPractice(
         this IServiceCollection services,
@@ -45,7 +45,7 @@ public static class PracticeServices
         PracticeSettings settings
     )
     {
-        services.AddPracticeStore(database.ConnectionString, database.Certificate);
+        services.AddPracticeStore(() => database.ConnectionString, database.Certificate);
         services.AddSingleton(settings);
         services.AddSingleton(_ => SetUpCode.Of(database));
         services.AddSingleton<IClock>(SystemClock.Instance);

@@ -18,29 +18,28 @@ public sealed class PracticeDatabase : IAsyncDisposable
     /// <summary>Connection of the application's own role, which row security binds.</summary>
     public string ConnectionString { get; private init; } = "";
 
-    /// <summary>What the keys in the database are wrapped with.</summary>
-    public KeyCertificate Certificate { get; private init; } = KeyCertificate.None;
-
     /// <summary>
     /// Finds the server named in <c>ConnectionStrings:Practice</c>, or starts a private one in <c>Data:Folder</c>, and
     /// brings the database up to date.
     /// </summary>
     /// <param name="configuration">The application's configuration.</param>
     /// <param name="contentRoot">The application's folder, where data lies unless <c>Data:Folder</c> says otherwise.</param>
+    /// <param name="certificate">What the keys in the database are wrapped with.</param>
     /// <param name="cancel">Cancels.</param>
     /// <exception cref="PracticeDatabaseException">There is no database to be had; the message says what to do.</exception>
     public static async Task<PracticeDatabase> StartAsync(
         IConfiguration configuration,
         string contentRoot,
+        KeyCertificate certificate,
         CancellationToken cancel = default
     )
     {
-        var certificate = KeyCertificate.From(configuration);
+        // a second of processor time that whoever asks first would wait for: it goes by while the server starts
+        _ = Task.Run(PracticeDbOptions.WarmUp, cancel);
         if (configuration.GetConnectionString("Practice") is { Length: > 0 } given)
             return new PracticeDatabase(null)
             {
                 ConnectionString = await MigrateAsync(given, certificate, cancel),
-                Certificate = certificate,
             };
 
         var folder =
@@ -55,7 +54,6 @@ public sealed class PracticeDatabase : IAsyncDisposable
                     certificate,
                     cancel
                 ),
-                Certificate = certificate,
             };
         }
         catch
@@ -92,7 +90,9 @@ public sealed class PracticeDatabase : IAsyncDisposable
         await using var db = PracticeDbOptions.Open(source);
         await ApplicationRole.EnsureAsync(source, application, cancel);
         await using var turn = await TakeTurnAsync(source, cancel);
-        await db.Database.MigrateAsync(cancel);
+        // EF compares model and snapshot before it finds nothing to do
+        if ((await db.Database.GetPendingMigrationsAsync(cancel)).Any())
+            await db.Database.MigrateAsync(cancel);
         await WrapKeys.RunAsync(db, certificate, cancel);
         await SealHealthAsync(db, source, certificate, cancel);
         return application;

@@ -33,6 +33,14 @@ internal static class PracticeDbOptions
             .UseSnakeCaseNamingConvention()
             .AddInterceptors(new TenantConnection(), SealedDocuments.Interceptor);
 
+    /// <summary>Builds the model, which all contexts of this process share, and compiles a first query. Needs no server.</summary>
+    public static void WarmUp()
+    {
+        using var source = Source("Host=none-is-needed");
+        using var db = Open(source);
+        _ = db.Register.ToQueryString();
+    }
+
     /// <summary>A context outside the application's services: for migrations and tests.</summary>
     public static PracticeDb Open(NpgsqlDataSource source)
     {

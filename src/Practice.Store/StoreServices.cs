@@ -31,16 +31,26 @@ public static class StoreServices
         this IServiceCollection services,
         string connectionString,
         KeyCertificate? certificate = null
+    ) => services.AddPracticeStore(() => connectionString, certificate ?? KeyCertificate.None);
+
+    /// <inheritdoc cref="AddPracticeStore(IServiceCollection, string, KeyCertificate?)" />
+    /// <param name="services">Where to register.</param>
+    /// <param name="connectionString">Gives the connection, asked when something first turns to the database.</param>
+    /// <param name="certificate">What the keys in the database are wrapped with.</param>
+    public static IServiceCollection AddPracticeStore(
+        this IServiceCollection services,
+        Func<string> connectionString,
+        KeyCertificate certificate
     )
     {
-        services.AddSingleton(_ => PracticeDbOptions.Source(connectionString));
+        services.AddSingleton(_ => PracticeDbOptions.Source(connectionString()));
         services.AddDbContextFactory<PracticeDb>(
             (provider, options) =>
                 options.UsePractice(provider.GetRequiredService<NpgsqlDataSource>())
         );
         services.Configure<IdentityOptions>(PracticeDbOptions.SetIdentityVersion);
         services.AddScoped<IUserStore<Account>, AccountStore>();
-        services.AddKeyRing(certificate ?? KeyCertificate.None);
+        services.AddKeyRing(certificate);
         services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
 
         services.AddStore(contexts => new Turn(contexts));
@@ -63,7 +73,7 @@ public static class StoreServices
         services.AddStore(contexts => new LetterStore(contexts));
         services.AddStore(contexts => new MailServerStore(contexts));
         services.AddSingleton(provider => new PracticeNews(
-            connectionString,
+            connectionString(),
             provider.GetRequiredService<ILogger<PracticeNews>>()
         ));
         services.AddHostedService(provider => provider.GetRequiredService<PracticeNews>());

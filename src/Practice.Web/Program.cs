@@ -18,7 +18,8 @@ using Practice.Web.Shell;
 var builder = WebApplication.CreateBuilder(args);
 builder.WebHost.UseStaticWebAssets(); // outside Development a run from source would find no style sheets
 
-await using var database = await RunningDatabase.StartAsync(
+// comes up while the rest is put together
+await using var database = RunningDatabase.Start(
     builder.Configuration,
     builder.Environment.ContentRootPath
 );
@@ -34,9 +35,6 @@ builder.Services.AddPhonePages(builder.Configuration);
 builder.Services.AddSingleton<RehearsalDeskWork>();
 
 var app = builder.Build();
-if (await app.RunCommand(args) is { } ended)
-    return ended;
-
 app.UsePageSafety();
 if (!app.Environment.IsDevelopment())
     app.UseExceptionHandler("/broken", createScopeForErrors: true).UseHsts();
@@ -63,6 +61,9 @@ app.MapRazorComponents<App>()
         circuits.ContentSecurityFrameAncestorsPolicy = null
     ); // PageSafety says it
 
+await database.ReadyAsync();
+if (await app.RunCommand(args) is { } ended)
+    return ended;
 await using (var start = app.Services.CreateAsyncScope())
     await start.ServiceProvider.GetRequiredService<DemoPractice>().EnsureAsync(default);
 await app.SayWelcome();

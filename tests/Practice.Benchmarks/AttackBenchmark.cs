@@ -30,7 +30,8 @@ internal static class AttackBenchmark
             .Build();
         try
         {
-            await using var database = await RunningDatabase.StartAsync(configuration, ".");
+            await using var database = RunningDatabase.Start(configuration, ".");
+            await database.ReadyAsync();
             await using var services = new ServiceCollection()
                 .AddLogging()
                 .AddPractice(database, PracticeSettings.From(configuration))

@@ -52,7 +52,8 @@ public sealed class TestPractice(PostgresServer server) : IAsyncLifetime
                 }
             )
             .Build();
-        _database = await RunningDatabase.StartAsync(configuration, ".");
+        _database = RunningDatabase.Start(configuration, ".");
+        await _database.ReadyAsync();
         _services = new ServiceCollection()
             .AddLogging()
             .AddPractice(_database, PracticeSettings.From(configuration))
