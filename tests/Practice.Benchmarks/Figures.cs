@@ -12,6 +12,9 @@ internal sealed class Figures
     public string Row(string name, string format = "0.00") =>
         $"| {name} | {_values.Count} | {At(0.5, format)} | {At(0.95, format)} | {At(1, format)} |";
 
+    /// <summary>How many do not exceed a value.</summary>
+    public int AtMost(double value) => _values.Count(v => v <= value);
+
     public static string Head =>
         """
             | measure | n | median | p95 | worst |

@@ -1,192 +1,167 @@
-using Practice.Planner.Model;
+using System.Numerics;
 
 namespace Practice.Planner.Course;
 
+/// <summary>What a beam found.</summary>
+/// <param name="Counts">The best counts; null when none cost less than was asked for.</param>
+/// <param name="IsProven">Whether nothing was left out, so that nothing better exists.</param>
+internal sealed record BeamAnswer(long[]? Counts, bool IsProven);
+
 /// <summary>
-/// Goes along the course from start to finish and decides offer by offer, keeping the most promising beginnings. Two
-/// beginnings that leave the same room in every row still open are one: the cheaper stays. What a row still open will
+/// Goes along the course and decides offer by offer, keeping the most promising beginnings. What a row still open will
 /// cost is guessed from how far it has come; a hard row never bends. The same width gives the same answer.
 /// </summary>
 internal sealed class CourseBeam
 {
-    // how much of a guessed cost counts: less, since what is missing can still come
-    private const double TrustInGuess = 0.7;
+    // how much of a guessed cost counts: little, since what is missing can still come
+    private const float TrustInGuess = 0.2f;
 
-    private readonly CourseModel _model;
-    private readonly Stretch[] _rows;
-    private readonly int[][] _active;
-    private readonly long[][] _amounts;
+    private readonly CourseWay _way;
+    private readonly OpenRows[] _open;
+    private readonly int _longs;
+    private readonly int _stride;
 
-    public CourseBeam(CourseModel model)
+    public CourseBeam(CourseModel model, bool fromFinish)
     {
-        _model = model;
-        _rows = [.. model.Rows.Select(r => new Stretch(r, model))];
-        var offers = model.Offers.Length;
-        _active = new int[offers][];
-        _amounts = new long[offers][];
-        for (var i = 0; i < offers; i++)
-        {
-            _active[i] = [.. Enumerable.Range(0, _rows.Length).Where(r => _rows[r].Has(i))];
-            _amounts[i] = [.. _active[i].Select(r => _rows[r].AmountOf(i))];
-        }
+        _way = new CourseWay(model, fromFinish);
+        _open = OpenRows.Along(_way);
+        _longs = _way.Length - _way.LongFrom;
+        _stride = _open.Max(o => o.Near) + _longs;
     }
 
-    /// <summary>The best counts found; null when every beginning ended in a broken row.</summary>
-    public long[]? Run(int width, CancellationToken cancel)
+    /// <summary>How many sums one beginning goes through from end to end.</summary>
+    public double Sums => (double)_open.Length * _stride;
+
+    /// <summary>Looks for something cheaper.</summary>
+    /// <param name="width">How many beginnings are kept.</param>
+    /// <param name="below">What an answer must stay below.</param>
+    /// <param name="cancel">Ends it without an answer.</param>
+    public BeamAnswer Run(int width, long below, CancellationToken cancel)
     {
-        var offers = _model.Offers.Length;
-        var nodes = new List<Node> { new(new long[_rows.Length], 0, 0, null, 0) };
-        for (var i = 0; i < offers; i++)
+        var offers = _way.Offers;
+        var (here, next) = (new int[width * _stride], new int[width * _stride]);
+        var beginnings = new Beginnings(width * (1 + offers.Max(o => o.Most)));
+        var kept = new Beginnings.Kept[offers.Length];
+        float[] settled = [0];
+        for (var i = 0; i < offers.Length; i++)
         {
             if (cancel.IsCancellationRequested)
-                return null;
-            nodes = Next(nodes, i, width);
-            if (nodes.Count == 0)
-                return null;
+                return new BeamAnswer(null, IsProven: false);
+            beginnings.Clear();
+            for (var node = 0; node < settled.Length; node++)
+            for (var count = 0; count <= offers[i].Most; count++)
+                Judge(i, here, node, settled[node], count, below, beginnings);
+            kept[i] = beginnings.Best(width);
+            settled = kept[i].Settled;
+            if (i + 1 < offers.Length)
+                for (var node = 0; node < settled.Length; node++)
+                    Follow(i, here, kept[i].Parents[node], kept[i].Counts[node], next, node);
+            (here, next) = (next, here);
         }
-        return CountsOf(nodes.MinBy(n => n.Settled)!);
+        return new BeamAnswer(CountsOf(kept), !Array.Exists(kept, k => k.LeftSomeOut));
     }
 
-    private List<Node> Next(List<Node> nodes, int offer, int width)
+    private void Judge(
+        int offer,
+        int[] sums,
+        int node,
+        float settled,
+        int count,
+        long below,
+        Beginnings beginnings
+    )
     {
-        var children = new List<(double Score, double Settled, Node Parent, int Count)>();
-        foreach (var node in nodes)
-            for (var count = 0; count <= _model.Offers[offer].Most; count++)
-                if (Judge(node, offer, count) is { } judged)
-                    children.Add((judged.Score, judged.Settled, node, count));
-        children.Sort((a, b) => a.Score.CompareTo(b.Score));
-        var next = new List<Node>(width);
-        var seen = new HashSet<long>();
-        foreach (var (_, settled, parent, count) in children)
-        {
-            var sums = SumsAfter(parent, offer, count);
-            if (!seen.Add(KeyOf(sums, offer)))
-                continue;
-            next.Add(new Node(sums, settled, 0, parent, count));
-            if (next.Count == width)
-                break;
-        }
-        return next;
+        var open = _open[offer];
+        var own = sums.AsSpan(node * _stride, _stride);
+        var view = new View();
+        view.Over(open, own[..open.Near], count, 0);
+        view.Over(open, own[^_longs..], count, open.Near);
+        var (closed, guess) = (Vector.Sum(view.Settled), Vector.Sum(view.Guess));
+        if (closed + guess >= OpenRows.Forbidden)
+            return;
+        closed += settled + _way.Costs[offer] * count;
+        if (closed < below)
+            beginnings.Add(closed + TrustInGuess * guess, closed, view.Key, node, (byte)count);
     }
 
-    private (double Score, double Settled)? Judge(Node node, int offer, int count)
+    // the sums after an offer, laid out for the rows open at the next
+    private void Follow(int offer, int[] here, int parent, int count, int[] next, int child)
     {
-        var settled = node.Settled + _model.Costs[offer] * count;
-        double guess = 0;
-        var (active, amounts) = (_active[offer], _amounts[offer]);
-        for (var a = 0; a < active.Length; a++)
-        {
-            var row = _rows[active[a]];
-            var sum = node.Sums[active[a]] + amounts[a] * count;
-            if (row.Last == offer)
-            {
-                if (row.IsHard && row.Excess(sum) > 0)
-                    return null;
-                settled += row.IsHard ? 0 : row.Cost(sum);
-            }
-            else if (row.IsHard)
-            {
-                if (row.CannotBeMended(sum, offer))
-                    return null;
-            }
-            else
-                guess += row.Guess(sum, offer);
-        }
-        return (settled + TrustInGuess * guess, settled);
+        var (open, then) = (_open[offer], _open[offer + 1]);
+        var from = here.AsSpan(parent * _stride, _stride);
+        var to = next.AsSpan(child * _stride, _stride);
+        to.Clear();
+        for (var v = then.From; v < open.To; v += CourseWay.Lanes)
+            Sum(open, from, v - open.From, v - open.From, count).CopyTo(to[(v - then.From)..]);
+        for (var v = 0; v < _longs; v += CourseWay.Lanes)
+            Sum(open, from, _stride - _longs + v, open.Near + v, count)
+                .CopyTo(to[(_stride - _longs + v)..]);
     }
 
-    private long[] SumsAfter(Node parent, int offer, int count)
-    {
-        var sums = (long[])parent.Sums.Clone();
-        if (count > 0)
-            for (var a = 0; a < _active[offer].Length; a++)
-                sums[_active[offer][a]] += _amounts[offer][a] * count;
-        return sums;
-    }
+    private static Vector<int> Sum(OpenRows open, Span<int> sums, int at, int place, int count) =>
+        new Vector<int>(sums[at..]) + new Vector<int>(open.Amounts, place) * count;
 
-    // rows that are over or not begun say nothing about what is to come
-    private long KeyOf(long[] sums, int offer)
+    private long[]? CountsOf(Beginnings.Kept[] kept)
     {
-        long key = 17;
-        foreach (var r in _active[offer])
-            if (_rows[r].Last > offer)
-                key = unchecked(key * 1_000_003 + _rows[r].Room(sums[r]) + r);
-        return key;
-    }
-
-    private long[] CountsOf(Node node)
-    {
-        var counts = new long[_model.Offers.Length];
-        for (var (i, at) = (counts.Length - 1, node); i >= 0; i--, at = at.Parent!)
-            counts[i] = at.Count;
+        var settled = kept[^1].Settled;
+        if (settled.Length == 0)
+            return null;
+        var counts = new long[kept.Length];
+        var node = Array.IndexOf(settled, settled.Min());
+        for (var i = kept.Length - 1; i >= 0; i--)
+            (counts[i], node) = (kept[i].Counts[node], kept[i].Parents[node]);
+        if (_way.FromFinish)
+            Array.Reverse(counts);
         return counts;
     }
 
-    private sealed record Node(long[] Sums, double Settled, double Guess, Node? Parent, int Count);
-
-    /// <summary>A row as it is met along the course.</summary>
-    private sealed class Stretch
+    /// <summary>What many rows say to a beginning, a vector of them at a time.</summary>
+    private ref struct View
     {
-        private readonly Row _row;
-        private readonly Dictionary<int, long> _amounts = [];
-        private readonly double[] _come;
-        private readonly long[] _mostToCome;
-        private readonly long[] _leastToCome;
+        private Vector<int> _key;
 
-        public Stretch(Row row, CourseModel model)
+        public Vector<float> Settled { get; private set; }
+        public Vector<float> Guess { get; private set; }
+
+        /// <summary>The same for two beginnings that leave the same room.</summary>
+        public readonly ulong Key
         {
-            _row = row;
-            for (var i = 0; i < row.Variables.Length; i++)
-                _amounts[row.Variables[i]] =
-                    _amounts.GetValueOrDefault(row.Variables[i]) + row.Coefficients[i];
-            First = row.Variables.Min();
-            Last = row.Variables.Max();
-            var offers = model.Offers;
-            var (begin, end) = (offers[First].Minute, offers[Last].Minute);
-            _come = new double[Last + 1];
-            _mostToCome = new long[Last + 2];
-            _leastToCome = new long[Last + 2];
-            for (var i = Last; i >= First; i--)
+            get
             {
-                _come[i] = end > begin ? (offers[i].Minute - begin) / (end - begin) : 1;
-                var amount = AmountOf(i) * offers[i].Most;
-                _mostToCome[i] = _mostToCome[i + 1] + Math.Max(0, amount);
-                _leastToCome[i] = _leastToCome[i + 1] + Math.Min(0, amount);
+                ulong key = 14695981039346656037;
+                for (var lane = 0; lane < CourseWay.Lanes; lane++)
+                    key = unchecked((key ^ (uint)_key[lane]) * 1099511628211);
+                return key ^ (key >> 29);
             }
         }
 
-        public int First { get; }
-        public int Last { get; }
-        public bool IsHard => _row.IsHard;
-
-        public bool Has(int offer) => offer >= First && offer <= Last;
-
-        public long AmountOf(int offer) => _amounts.GetValueOrDefault(offer);
-
-        public long Excess(long sum) => _row.Excess(sum);
-
-        public double Cost(long sum) => _row.CostOf(sum);
-
-        /// <summary>What is left in a row that ends the same whichever way: a kind once taken stays taken.</summary>
-        public long Room(long sum) => _row.Step == int.MaxValue ? Math.Min(sum, 1) : sum;
-
-        public bool CannotBeMended(long sum, int offer) =>
-            sum + _leastToCome[offer + 1] > _row.High || sum + _mostToCome[offer + 1] < _row.Low;
-
-        /// <summary>What it will cost, if it goes on as it came: a part of the floor should have come by now.</summary>
-        public double Guess(long sum, int offer)
+        public void Over(OpenRows open, ReadOnlySpan<int> sums, int count, int from)
         {
-            var price = (double)_row.Price!.Value;
-            if (_row.Step == int.MaxValue)
-                return sum > _row.High ? price : 0;
-            if (sum > _row.High)
-                return price * (sum - _row.High) / _row.Step;
-            if (_row.Low == -Row.Unbounded)
-                return 0;
-            var due = _row.Low * _come[offer];
-            var cannot = _row.Low - _mostToCome[offer + 1];
-            var missing = Math.Max(due - sum, cannot - sum);
-            return missing > 0 ? price * missing / _row.Step : 0;
+            // kept in registers through the loop
+            var (settled, guess, key) = (Settled, Guess, _key);
+            for (var v = 0; v < sums.Length; v += CourseWay.Lanes)
+            {
+                var at = from + v;
+                var sum = new Vector<int>(sums[v..]) + new Vector<int>(open.Amounts, at) * count;
+                var over = Vector.Max(
+                    Vector.Max(
+                        sum - new Vector<int>(open.High, at),
+                        new Vector<int>(open.Low, at) - sum
+                    ),
+                    Vector<int>.Zero
+                );
+                var steps = Vector.Ceiling(
+                    Vector.ConvertToSingle(over) / new Vector<float>(open.Step, at)
+                );
+                settled += steps * new Vector<float>(open.Settles, at);
+                guess += steps * new Vector<float>(open.Guesses, at);
+                var matters =
+                    Vector.LessThan(sum, new Vector<int>(open.FreeFrom, at))
+                    | Vector.GreaterThan(sum, new Vector<int>(open.FreeTo, at));
+                var room = Vector.Min(sum, new Vector<int>(open.Cap, at)) & matters;
+                key = key * 1_000_003 + room;
+            }
+            (Settled, Guess, _key) = (settled, guess, key);
         }
     }
 }

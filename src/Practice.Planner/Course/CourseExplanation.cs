@@ -12,7 +12,7 @@ internal static class CourseExplanation
 {
     private const decimal EnoughShare = 0.95m;
     private const decimal WorthTellingG = 3;
-    private static readonly CourseEffort Quick = new(50, 0.02);
+    private static readonly CourseEffort Quick = new(1000, 100_000);
 
     public static ImmutableArray<CourseConflict> Of(CourseCase course, CancellationToken cancel)
     {

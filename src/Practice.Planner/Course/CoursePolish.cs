@@ -1,230 +1,215 @@
-using Practice.Planner.Model;
-
 namespace Practice.Planner.Course;
 
 /// <summary>
-/// Makes an answer better by hand: one more or one less, one thing for another nearby, food with its water, until no
-/// such change helps; then shakes a stretch of the course and tries again. Hard rows hold throughout.
+/// Makes an answer better change by change: one more or one less, one thing for another nearby, food with its water,
+/// other cups at some stations running, carried things a little earlier, later or as another kind. What comes out worse
+/// is now and then gone on from, less and less as it cools. Hard rows hold throughout.
 /// </summary>
 internal sealed class CoursePolish
 {
     private const double Nearby = 45;
-    private const double Shaken = 50;
-    private const double Around = 70;
-    private const double Warmth = 40;
-    private const int LookAround = 25;
+    private const double WaterWithin = 5;
+    // how much worse, in points of cost, is accepted about one time in three: at the beginning, at the end
+    private const double Hot = 100;
+    private const double Cold = 10;
+    private const int RunsInTen = 3;
 
-    private readonly CourseModel _model;
-    private readonly Price[] _prices;
+    private readonly CourseLedger _ledger;
+    private readonly double[] _minutes;
     private readonly int[] _most;
-    private readonly (int Row, long Amount)[][] _touches;
-    private readonly long[] _counts;
-    private readonly long[] _sums;
+    private readonly int[] _counts;
     private readonly int[][] _near;
     private readonly int[] _water;
-    private readonly int[] _everywhere;
-    private readonly int[][] _around;
+    private readonly int[][] _kinds;
+    private readonly int[] _cups;
+    private readonly int[] _kind;
+    private readonly int[] _place;
+    private readonly int[][] _nearest;
+    private readonly List<(int Offer, int By)> _change = [];
+    private readonly long[] _best;
+    private double _bestCost;
+    private ulong _dice;
 
     public CoursePolish(CourseModel model, long[] start)
     {
-        _model = model;
-        _prices = [.. model.Rows.Select(r => new Price(r))];
-        _most = [.. model.Offers.Select(o => o.Most)];
-        _touches = TouchesOf(model);
-        _near = Within(Nearby);
-        _around = Within(Around);
-        _everywhere = [.. model.Places(_ => true)];
-        _water = [.. model.Offers.Select(WaterOf)];
-        _counts = new long[start.Length];
-        _sums = new long[_prices.Length];
-        Cost = model.CostOf(_counts);
-        for (var i = 0; i < start.Length; i++)
-            Put(i, (int)start[i]);
-        Best = (long[])start.Clone();
-        BestCost = Cost;
-    }
-
-    public long[] Best { get; private set; }
-
-    public long BestCost { get; private set; }
-
-    private long Cost { get; set; }
-
-    /// <summary>Shakes and mends so often. What comes out worse is gone on from less and less often.</summary>
-    /// <param name="shakes">How often.</param>
-    /// <param name="seed">The same seed, the same answer.</param>
-    /// <param name="onBetter">Told of each answer better than all before.</param>
-    /// <param name="cancel">Ends it with the best so far.</param>
-    public void Run(int shakes, int seed, Action<long[]> onBetter, CancellationToken cancel)
-    {
-        var random = new Random(seed);
-        Descend(_everywhere);
-        Keep();
-        onBetter(Best);
-        var (here, cost) = ((long[])Best.Clone(), Cost);
-        for (var i = 1; i <= shakes && !cancel.IsCancellationRequested; i++)
-        {
-            var offer = random.Next(_counts.Length);
-            Shake(random, offer);
-            Descend(_around[offer]);
-            if (i % LookAround == 0)
-                Descend(_everywhere);
-            if (Cost < BestCost)
-            {
-                Keep();
-                onBetter(Best);
-            }
-            var warmth = Warmth * (shakes - i + 1) / shakes;
-            if (Cost <= cost || random.NextDouble() < Math.Exp((cost - Cost) / warmth))
-            {
-                cost = Cost;
-                _counts.CopyTo(here, 0);
-            }
-            else
-                GoBackTo(here);
-        }
-    }
-
-    private void Keep()
-    {
-        BestCost = Cost;
-        _counts.CopyTo(Best, 0);
-    }
-
-    private void GoBackTo(long[] counts)
-    {
-        for (var i = 0; i < _counts.Length; i++)
-            if (_counts[i] != counts[i])
-                Put(i, (int)(counts[i] - _counts[i]));
-    }
-
-    /// <summary>Takes away what lies on a stretch, or some of it, and puts something else there.</summary>
-    private void Shake(Random random, int offer)
-    {
-        var middle = _model.Offers[offer].Minute;
-        foreach (
-            var i in _model.Within(middle - Shaken / 2, middle + Shaken / 2).Reverse().ToList()
-        )
-            if (_counts[i] > 0 && random.Next(3) > 0)
-                TryPut([(i, -(int)_counts[i])]);
-        for (var tries = 0; tries < 3; tries++)
-        {
-            var place = _near[offer][random.Next(_near[offer].Length)];
-            if (_water[place] >= 0)
-                TryPut([(_water[place], 1), (place, 1)]);
-            else
-                TryPut([(place, 1)]);
-        }
-    }
-
-    private void Descend(int[] places)
-    {
-        for (var better = true; better; )
-        {
-            better = false;
-            foreach (var i in places)
-            {
-                better |= Improve([(i, 1)]) || Improve([(i, -1)]);
-                var w = _water[i];
-                if (w >= 0)
-                    better |= Improve([(w, 1), (i, 1)]) || Improve([(i, -1), (w, -1)]);
-                if (_counts[i] == 0)
-                    continue;
-                foreach (var j in _near[i])
-                    if (j != i && _counts[i] > 0)
-                        better |=
-                            Improve([(i, -1), (j, 1)])
-                            || _water[j] >= 0 && Improve([(i, -1), (_water[j], 1), (j, 1)])
-                            || w >= 0 && Improve([(i, -1), (w, -1), (j, 1)]);
-            }
-        }
-    }
-
-    private bool Improve(ReadOnlySpan<(int Place, int By)> move) => TryPut(move, below: Cost);
-
-    /// <summary>Makes a change where counts and hard rows allow it and it costs less than a bound.</summary>
-    private bool TryPut(ReadOnlySpan<(int Place, int By)> move, long below = long.MaxValue)
-    {
-        var made = 0;
-        foreach (var (place, by) in move)
-        {
-            if (_counts[place] + by < 0 || _counts[place] + by > _most[place])
-                break;
-            Put(place, by);
-            made++;
-        }
-        if (made == move.Length && Cost < below && Cost < Row.Forbidden)
-            return true;
-        for (var i = made - 1; i >= 0; i--)
-            Put(move[i].Place, -move[i].By);
-        return false;
-    }
-
-    private void Put(int place, int by)
-    {
-        if (by == 0)
-            return;
-        _counts[place] += by;
-        var cost = Cost + by * _model.Costs[place];
-        foreach (var (row, amount) in _touches[place])
-        {
-            ref readonly var price = ref _prices[row];
-            var before = _sums[row];
-            var after = before + by * amount;
-            _sums[row] = after;
-            cost += price.Of(after) - price.Of(before);
-        }
-        Cost = cost;
-    }
-
-    /// <summary>What a row asks and costs, side by side in memory: it is read millions of times.</summary>
-    private readonly struct Price(Row row)
-    {
-        private readonly long _low = row.Low;
-        private readonly long _high = row.High;
-        private readonly long _step = row.Step;
-        private readonly long _price = row.Price ?? 0;
-        private readonly bool _isHard = row.IsHard;
-
-        public long Of(long sum)
-        {
-            var over =
-                sum > _high ? sum - _high
-                : sum < _low ? _low - sum
-                : 0;
-            if (over == 0)
-                return 0;
-            if (_isHard)
-                return Row.Forbidden + over;
-            return _step == 1 ? over * _price : (over + _step - 1) / _step * _price;
-        }
-    }
-
-    private int[][] Within(double minutes) =>
+        var offers = model.Offers;
+        _minutes = [.. offers.Select(o => o.Minute)];
+        _most = [.. offers.Select(o => o.Most)];
+        _near = [.. _minutes.Select((at, i) => Within(Nearby, at).Where(j => j != i).ToArray())];
+        _water =
         [
-            .. _model.Offers.Select(o =>
-                _model.Places(p => Math.Abs(p.Minute - o.Minute) <= minutes).ToArray()
+            .. offers.Select(o =>
+                o.Product.WaterNeedMl == 0
+                    ? -1
+                    : Within(WaterWithin, o.Minute)
+                        .Where(w => offers[w].IsWater)
+                        .OrderBy(w => Math.Abs(_minutes[w] - o.Minute))
+                        .FirstOrDefault(-1)
             ),
         ];
+        _kinds =
+        [
+            .. model
+                .Places(_ => true)
+                .GroupBy(i => (offers[i].Product.Id, offers[i].Station is null))
+                .Select(g => g.ToArray()),
+        ];
+        _cups =
+        [
+            .. Enumerable
+                .Range(0, _kinds.Length)
+                .Where(k => offers[_kinds[k][0]] is { Station: not null, Product.IsDrink: true }),
+        ];
+        (_kind, _place) = (new int[offers.Length], new int[offers.Length]);
+        for (var k = 0; k < _kinds.Length; k++)
+        for (var p = 0; p < _kinds[k].Length; p++)
+            (_kind[_kinds[k][p]], _place[_kinds[k][p]]) = (k, p);
+        _nearest =
+        [
+            .. _kinds.Select(kind =>
+                _minutes
+                    .Select(at =>
+                        Enumerable
+                            .Range(0, kind.Length)
+                            .MinBy(p => Math.Abs(_minutes[kind[p]] - at))
+                    )
+                    .ToArray()
+            ),
+        ];
+        _counts = [.. start.Select(c => (int)c)];
+        _ledger = new CourseLedger(model);
+        for (var i = 0; i < start.Length; i++)
+            _ledger.Note(i, _counts[i]);
+        _ledger.Price();
+        _ledger.Keep();
+        (_best, _bestCost) = ((long[])start.Clone(), model.CostOf(start));
+    }
 
-    private int WaterOf(Offer offer) =>
-        offer.Product.WaterNeedMl == 0
-            ? -1
-            : _model
-                .Places(w => w.IsWater && Math.Abs(w.Minute - offer.Minute) <= 5)
-                .OrderBy(w => Math.Abs(_model.Offers[w].Minute - offer.Minute))
-                .Select(w => (int?)w)
-                .FirstOrDefault()
-                ?? -1;
-
-    private static (int, long)[][] TouchesOf(CourseModel model)
+    /// <summary>Tries so many changes and gives the best counts met.</summary>
+    /// <param name="changes">How many.</param>
+    /// <param name="seed">The same seed, the same answer.</param>
+    /// <param name="cancel">Ends it with the best so far.</param>
+    public long[] Run(int changes, int seed, CancellationToken cancel)
     {
-        var touches = new List<(int, long)>[model.Offers.Length];
-        for (var i = 0; i < touches.Length; i++)
-            touches[i] = [];
-        for (var r = 0; r < model.Rows.Count; r++)
-        for (var i = 0; i < model.Rows[r].Variables.Length; i++)
-            touches[model.Rows[r].Variables[i]].Add((r, model.Rows[r].Coefficients[i]));
-        return [.. touches.Select(t => t.ToArray())];
+        _dice = 0x9E3779B97F4A7C15 * (ulong)(seed + 1);
+        var (cost, warmth, cooling) = (_bestCost, Hot, Math.Pow(Cold / Hot, 1.0 / changes));
+        for (var i = 0; i < changes && !cancel.IsCancellationRequested; i++)
+        {
+            warmth *= cooling;
+            if (!(Roll(10) < RunsInTen ? ChangeRun() : ChangeOne()) || !IsTaken(warmth, ref cost))
+                foreach (var (offer, by) in _change)
+                    _counts[offer] -= by;
+            _change.Clear();
+            if (cost >= _bestCost)
+                continue;
+            _bestCost = cost;
+            for (var o = 0; o < _counts.Length; o++)
+                _best[o] = _counts[o];
+        }
+        return _best;
+    }
+
+    private bool IsTaken(double warmth, ref double cost)
+    {
+        foreach (var (offer, by) in _change)
+            _ledger.Note(offer, by);
+        var more = _ledger.Price();
+        if (more > 0 && Roll(1 << 24) >= (1 << 24) * Math.Exp(-more / warmth))
+        {
+            _ledger.Drop();
+            return false;
+        }
+        _ledger.Keep();
+        cost += more;
+        return true;
+    }
+
+    private bool ChangeOne()
+    {
+        var offer = Roll(_counts.Length);
+        if (_counts[offer] == _most[offer] || (_counts[offer] > 0 && Roll(2) == 0))
+            return TakeOut(offer);
+        if (!PutIn(offer))
+            return false;
+        if (Roll(4) > 0)
+            // mostly for something else nearby
+            for (var tries = 0; tries < 8 && _near[offer].Length > 0; tries++)
+                if (_near[offer][Roll(_near[offer].Length)] is var other && _counts[other] > 0)
+                    return TakeOut(other);
+        return true;
+    }
+
+    private bool ChangeRun()
+    {
+        var offer = Roll(_counts.Length);
+        return Array.IndexOf(_cups, _kind[offer]) >= 0 ? ChangeCups(offer) : ChangeCarried(offer);
+    }
+
+    // a cup more or less at some stations running, perhaps for another drink there
+    private bool ChangeCups(int offer)
+    {
+        var kind = _kinds[_kind[offer]];
+        var other = Roll(2) == 0 ? _kind[offer] : _cups[Roll(_cups.Length)];
+        var by = 2 * Roll(2) - 1;
+        var end = Math.Min(kind.Length, _place[offer] + 2 + Roll(5));
+        for (var p = _place[offer]; p < end; p++)
+        {
+            var beside = _kinds[other][_nearest[other][kind[p]]];
+            if (beside != kind[p] && _minutes[beside] == _minutes[kind[p]])
+                Put(beside, -by);
+            Put(kind[p], by);
+        }
+        return _change.Count > 0;
+    }
+
+    // some things of a kind a place earlier or later, or as another kind
+    private bool ChangeCarried(int offer)
+    {
+        var kind = _kinds[_kind[offer]];
+        var other = Roll(3) == 0 ? Roll(_kinds.Length) : _kind[offer];
+        var by = 2 * Roll(2) - 1;
+        for (var (p, left) = (_place[offer], 1 + Roll(5)); p < kind.Length && left > 0; p++)
+        {
+            if (_counts[kind[p]] == 0)
+                continue;
+            left--;
+            var to = other == _kind[offer] ? p + by : _nearest[other][kind[p]] + Roll(3) - 1;
+            if (to >= 0 && to < _kinds[other].Length)
+                if (!TakeOut(kind[p]) || !PutIn(_kinds[other][to]))
+                    return false;
+        }
+        return _change.Count > 0;
+    }
+
+    private bool PutIn(int offer) =>
+        (_water[offer] < 0 || Roll(2) == 0 || Put(_water[offer], 1)) && Put(offer, 1);
+
+    private bool TakeOut(int offer) =>
+        Put(offer, -1) && (_water[offer] < 0 || Roll(2) == 0 || Put(_water[offer], -1));
+
+    private bool Put(int offer, int by)
+    {
+        var count = _counts[offer] + by;
+        if (count < 0 || count > _most[offer])
+            return false;
+        _counts[offer] = count;
+        _change.Add((offer, by));
+        return true;
+    }
+
+    // Marsaglia's xorshift: dice are thrown some times a change
+    private int Roll(int sides)
+    {
+        _dice ^= _dice << 13;
+        _dice ^= _dice >> 7;
+        _dice ^= _dice << 17;
+        return (int)(((_dice >> 32) * (ulong)sides) >> 32);
+    }
+
+    private IEnumerable<int> Within(double minutes, double of)
+    {
+        for (var i = 0; i < _minutes.Length; i++)
+            if (Math.Abs(_minutes[i] - of) <= minutes)
+                yield return i;
     }
 }

@@ -4,8 +4,8 @@ using Practice.Domain.Course;
 namespace Practice.Planner.Course;
 
 /// <summary>
-/// Fits feeds and drinks to a course: a beam for a first schedule at once, small changes that
-/// make it better, and the constraint solver at the end. See <c>docs/course.md</c>. Holds no state: one serves everybody.
+/// Fits feeds and drinks to a course by beams, a narrow one for a first schedule at once, and by small
+/// changes to what they find. See <c>docs/course.md</c>. Holds no state: one serves everybody.
 /// </summary>
 public sealed class CourseScheduler : ICourseScheduler
 {

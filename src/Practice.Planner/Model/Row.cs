@@ -66,6 +66,19 @@ internal sealed class Row
         return Price is { } price ? price * Excess(sum) : Forbidden + Excess(sum);
     }
 
+    /// <summary>The same row over variables that stand elsewhere.</summary>
+    public Row Over(Func<int, int> place) =>
+        new()
+        {
+            Variables = [.. Variables.Select(place)],
+            Coefficients = Coefficients,
+            Low = Low,
+            High = High,
+            Price = Price,
+            Step = Step,
+            Plate = Plate,
+        };
+
     /// <summary>The same row as a rule that must hold.</summary>
     public Row AsHard() => Priced(null);
 
