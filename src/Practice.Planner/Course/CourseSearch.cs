@@ -8,7 +8,7 @@ namespace Practice.Planner.Course;
 internal sealed record CourseEffort(int Width, int Changes)
 {
     /// <summary>For an answer that a person waits for.</summary>
-    public static CourseEffort Usual { get; } = new(10_000, 1_000_000);
+    public static CourseEffort Usual { get; } = new(10_000, 2_000_000);
 }
 
 /// <summary>
