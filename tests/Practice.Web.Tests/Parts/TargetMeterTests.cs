@@ -1,4 +1,5 @@
 using Bunit;
+using NodaTime;
 using Practice.Web.Features.Gallery;
 using Practice.Web.Parts.Meters;
 
@@ -52,7 +53,7 @@ public class TargetMeterTests : BunitContext
     }
 
     [Fact]
-    public void A_practitioners_own_value_is_told_with_who_when_and_why()
+    public void A_practitioners_own_value_is_told_with_who_why_and_when_by_the_practices_clock()
     {
         var own = Samples.Targets.Fibre with
         {
@@ -61,11 +62,13 @@ public class TargetMeterTests : BunitContext
                 20,
                 15,
                 "Robin",
-                NodaTime.Instant.FromUtc(2026, 9, 1, 9, 0),
+                Instant.FromUtc(2026, 8, 31, 23, 30),
                 "Tolerated in rehearsal"
             ),
         };
-        var meter = Render<TargetMeter>(p => p.Add(m => m.Target, own));
+        var meter = Render<TargetMeter>(p =>
+            p.Add(m => m.Target, own).AddCascadingValue(DateTimeZoneProviders.Tzdb["Europe/London"])
+        );
         Assert.Contains(
             "Set by Robin on 1 Sep 2026: “Tolerated in rehearsal”",
             meter.Markup,
