@@ -60,7 +60,12 @@ public sealed class RehearsalLoopTests(AppFixture app)
         await page.GetByRole(AriaRole.Button, new() { Name = "Book full" }).ClickAsync();
         var booked = Rehearsals(page).Locator(".standing a");
         await Expect(booked).ToHaveCountAsync(1);
-        await Expect(page.Locator(".race-line .level .trial")).ToBeVisibleAsync();
+        var onTheLine = page.Locator(".race-line .level .trial");
+        var before = await onTheLine.InnerTextAsync();
+        await onTheLine.PressAsync("ArrowRight");
+        await Expect(onTheLine).Not.ToHaveTextAsync(before);
+        await onTheLine.PressAsync("ArrowLeft");
+        await Expect(onTheLine).ToContainTextAsync(before.Split('\n')[^1]);
         return (await booked.GetAttributeAsync("href"))!;
     }
 
@@ -73,7 +78,7 @@ public sealed class RehearsalLoopTests(AppFixture app)
     /// <summary>Two foods gave trouble before: the trial will point at one and keep the other to tell them apart.</summary>
     private static async Task Mistrust(IPage page, params string[] foods)
     {
-        await page.GetByRole(AriaRole.Button, new() { Name = "Long runs and days that do not do" })
+        await page.GetByRole(AriaRole.Button, new() { Name = "Long runs and blocked days" })
             .ClickAsync();
         foreach (var food in foods)
         {

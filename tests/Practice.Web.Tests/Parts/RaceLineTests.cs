@@ -87,6 +87,20 @@ public class RaceLineTests : BunitContext
     }
 
     [Fact]
+    public void Upright_rehearsals_stand_where_they_fall_and_no_key_of_the_page_is_theirs()
+    {
+        var past = Trial("pass", canMove: false) with { Name = "Past", RunOn = new(2026, 8, 30) };
+        var line = Draw(WeeksBefore, null, [past, Trial("booked", canMove: true)]);
+
+        Assert.Equal(
+            ["Past", "Today", "Rehearsal weeks", "Full rehearsal", "Low-residue shift"],
+            line.FindAll(".upright strong").Select(s => s.TextContent).Take(5)
+        );
+        // a key named there is pressed for the whole page and would open the rehearsal
+        Assert.Empty(line.FindAll("[aria-keyshortcuts]"));
+    }
+
+    [Fact]
     public async Task A_rehearsal_that_is_lifted_shows_which_days_do_and_lands_where_it_is_put_down()
     {
         var moved = new List<LocalDate>();

@@ -105,7 +105,7 @@ internal static class RehearsalWords
         outcome switch
         {
             NoPlaceThere none =>
-                $"{Say.Day(runOn)} does not do. {string.Join(" ", none.Why.Where(n => n.Blocks).Select(n => n.Text))}",
+                $"{Say.Day(runOn)} is blocked. {string.Join(" ", none.Why.Where(n => n.Blocks).Select(n => n.Text))}",
             RehearsingHeld held => $"{held.Hold.Title}. {held.Hold.Reason}",
             NothingToRehearse nothing => nothing.Why,
             BookedElsewhere =>
