@@ -53,6 +53,9 @@ public sealed record SuspectGroup(
     /// <summary>Whether the trials can not tell its foods apart.</summary>
     public bool IsInseparable => Foods.Length > 1;
 
+    /// <summary>Chance before the trials that at least one of its foods is a trigger: high wherever there are many.</summary>
+    public double AnyPrior => 1 - Foods.Aggregate(1.0, (none, food) => none * (1 - food.Prior));
+
     /// <summary>A food of the group; null when it is not in it.</summary>
     public SuspectFood? Find(string foodId) => Foods.FirstOrDefault(f => f.FoodId == foodId);
 
@@ -73,8 +76,9 @@ public sealed record SuspectGroup(
             _ => $"eaten in {Count(Exposures)} trials, {Count(WithSymptoms)} of them with symptoms",
         };
         var reading = IsInseparable
-            ? $"always eaten together, so the trials can not tell them apart: {Percent(AnyChance)} that one of them is a "
-                + $"trigger, {Percent(Foods[0].Chance)} for {name(Foods[0].FoodId)} ({Word(Foods[0].Label)})"
+            ? $"always eaten together, so the trials can not tell them apart: {Percent(Foods[0].Chance)} that "
+                + $"{name(Foods[0].FoodId)} is a trigger ({Word(Foods[0].Label)}), {Percent(Foods[0].Prior)} before the trials; "
+                + $"{Percent(AnyChance)} that any of them is, {Percent(AnyPrior)} before"
             : $"{Percent(Foods[0].Chance)} to be a trigger ({Word(Foods[0].Label)}), {Percent(Foods[0].Prior)} before the trials";
         return $"{foods}: {trials}; {reading}. {Disclaimer}";
     }

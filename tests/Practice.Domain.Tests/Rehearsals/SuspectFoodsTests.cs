@@ -217,8 +217,9 @@ public class SuspectFoodsTests
             suspects.GroupOf("B")!.Explain(_ => "White bread")
         );
         Assert.Equal(
-            "A, B: eaten in 1 trial, with symptoms; always eaten together, so the trials can not tell them apart: 63 % "
-                + "that one of them is a trigger, 34 % for A (possible). A pattern in few trials, not an allergy test.",
+            "A, B: eaten in 1 trial, with symptoms; always eaten together, so the trials can not tell them apart: 34 % "
+                + "that A is a trigger (possible), 10 % before the trials; 63 % that any of them is, 19 % before. A pattern "
+                + "in few trials, not an allergy test.",
             SuspectFoods.Of([Trials.Of("AB", bad: true)]).Groups[0].Explain(food => food)
         );
     }
