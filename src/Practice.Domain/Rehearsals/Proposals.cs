@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using Practice.Domain.Evidence;
 using Practice.Domain.Plans;
 using Practice.Domain.Quantities;
@@ -24,8 +25,20 @@ public sealed record ProposalCase
     /// <summary>What screening forbids.</summary>
     public Adjustments Adjustments { get; init; } = Adjustments.None;
 
-    internal NextRehearsal Again =>
-        new(Latest.Details.Kind, Latest.Details.RunOn.PlusDays(RehearsalCalendar.Apart));
+    /// <summary>Today: what is to be eaten next is bought tomorrow at the earliest.</summary>
+    public required LocalDate Today { get; init; }
+
+    /// <summary>The same kind once more; null when no time is left for it.</summary>
+    internal NextRehearsal? Again => After(Latest.Details.Kind);
+
+    /// <summary>A rehearsal a week after the last, or as soon as its loading days can be; null in the last ten days.</summary>
+    internal NextRehearsal? After(RehearsalKind kind)
+    {
+        var ready = Today.PlusDays(1 + RehearsalPlace.On(kind, Today).EatingDays);
+        var day = LocalDate.Max(ready, Latest.Details.RunOn.PlusDays(RehearsalCalendar.Apart));
+        var left = Period.DaysBetween(day, Plan.Header.RaceStart.Date);
+        return left < RehearsalCalendar.TooLate ? null : new(kind, day);
+    }
 }
 
 /// <summary>
@@ -55,7 +68,7 @@ public static class Proposals
         var latest = rehearsed.Latest;
         if (latest.Compliance is Compliance.Partly or Compliance.NotLoaded)
             return EasierToEat.For(rehearsed, "It sat well, but not all of it was eaten.");
-        return latest.Details.Kind == RehearsalKind.Partial ? [GoToFull(rehearsed)] : [];
+        return latest.Details.Kind == RehearsalKind.Partial ? GoToFull(rehearsed) : [];
     }
 
     private static IEnumerable<Proposal> AfterTrouble(ProposalCase rehearsed) =>
@@ -75,18 +88,18 @@ public static class Proposals
         ];
     }
 
-    private static Proposal GoToFull(ProposalCase rehearsed) =>
-        new(
-            "go-to-full",
-            null,
-            rehearsed.Again with
-            {
-                Kind = RehearsalKind.Full,
-            },
-            "Go on to the full rehearsal",
-            "The partial rehearsal was eaten and sat well.",
-            [Sources.Escalation]
-        );
+    private static IEnumerable<Proposal> GoToFull(ProposalCase rehearsed)
+    {
+        if (rehearsed.After(RehearsalKind.Full) is { } next)
+            yield return new(
+                "go-to-full",
+                null,
+                next,
+                "Go on to the full rehearsal",
+                "The partial rehearsal was eaten and sat well.",
+                [Sources.Escalation]
+            );
+    }
 
     // lower scores repeat poorly (Gaskell 2019): one such trial alone changes nothing
     private static IEnumerable<Proposal> LowerGutOnce(ProposalCase rehearsed)
@@ -94,14 +107,15 @@ public static class Proposals
         var latest = rehearsed.Latest;
         var stopped = latest.Feedback.Vomited || latest.Feedback.Run is { StoppedByGut: true };
         if (
-            !stopped
+            rehearsed.Again is { } again
+            && !stopped
             && latest.Symptoms.OnlyLowerReaches(Noticed)
             && !rehearsed.Earlier.Any(r => r.Symptoms.OnlyLowerReaches(Noticed))
         )
             yield return new(
                 "repeat-unchanged",
                 null,
-                rehearsed.Again,
+                again,
                 "Repeat it unchanged",
                 "Only the lower gut was in trouble, and its scores repeat poorly: see whether it comes again.",
                 [Sources.Gaskell2019]

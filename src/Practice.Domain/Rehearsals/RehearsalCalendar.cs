@@ -78,13 +78,13 @@ public sealed record RehearsalCalendar
     public int DaysBefore(LocalDate day) => Period.DaysBetween(day, Race);
 
     /// <summary>
-    /// Proposes what is still to be rehearsed: a partial and a full one, only the full one where a partial stands, none
-    /// where a full one stands. Only long-run days without a single note are taken.
+    /// Proposes what is still to be rehearsed: a partial and a full one, or the one that is missing of them; nothing after
+    /// a full one. Only long-run days without a single note are taken.
     /// </summary>
     public RehearsalProposal Propose()
     {
         if (Standing.Any(r => r.Kind == RehearsalKind.Full))
-            return new([], "A full rehearsal stands in the calendar.");
+            return BesideAFull();
         var full = Free(RehearsalKind.Full).OrderBy(r => Off(r, FullAt)).ToList();
         if (full.Count == 0)
             return new([], NoRoom());
@@ -99,6 +99,21 @@ public sealed record RehearsalCalendar
         return pairs.FirstOrDefault() is { IsDefault: false } both
             ? new(both, "A partial rehearsal first, the full one after it, each before a long run.")
             : new([full[0]], "There is room for one: the full rehearsal, before a long run.");
+    }
+
+    private RehearsalProposal BesideAFull()
+    {
+        if (Standing.All(r => r.RunOn < Today))
+            return new([], "A full rehearsal was run.");
+        var partial = Standing.Any(r => r.Kind == RehearsalKind.Partial)
+            ? null
+            : Free(RehearsalKind.Partial).OrderBy(r => Off(r, PartialAt)).FirstOrDefault();
+        return partial is null
+            ? new([], "A full rehearsal stands in the calendar.")
+            : new(
+                [partial],
+                "The full rehearsal stands; there is room for a partial one before it."
+            );
     }
 
     /// <summary>The earliest day for one more rehearsal that the fewest words speak against; null when none is left.</summary>
@@ -122,6 +137,15 @@ public sealed record RehearsalCalendar
         return [.. Notes(place)];
     }
 
+    /// <summary>What speaks against a place where a rehearsal is booked: that its days have begun does not.</summary>
+    public ImmutableArray<PlacementNote> JudgeBooked(RehearsalPlace place)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        return (this with { Today = LocalDate.Min(Today, place.FirstDay.PlusDays(-1)) }).Judge(
+            place
+        );
+    }
+
     private IEnumerable<PlacementNote> Notes(RehearsalPlace place)
     {
         var days = DaysBefore(place.RunOn);
@@ -130,6 +154,12 @@ public sealed record RehearsalCalendar
             yield return new(true, "That is race day, or after it.", habit);
         if (place.FirstDay < Today)
             yield return new(true, "Its first loading day has passed.", habit);
+        if (place.FirstDay == Today)
+            yield return new(
+                false,
+                "Its first loading day is today: the food must be at hand.",
+                habit
+            );
         if (place.Kind == RehearsalKind.Full && days is > 0 and < TooLate)
             yield return new(true, "A full rehearsal is never in the last 10 days.", habit);
         if (place.Kind == RehearsalKind.Full && days > TooEarly)

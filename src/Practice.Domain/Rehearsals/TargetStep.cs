@@ -32,7 +32,8 @@ internal static class TargetStep
             new CarbohydrateStep(to),
             rehearsed.Again,
             $"A quarter less: {Proposals.Rate(to)}",
-            $"{Proposals.Rate(rate)} did not sit well. Repeat it a week later at the earliest.",
+            $"{Proposals.Rate(rate)} did not sit well. "
+                + (rehearsed.Again is null ? "No time is left to repeat it." : "Then repeat it."),
             [Sources.Escalation]
         );
     }

@@ -50,9 +50,9 @@ public sealed class OpenRehearsal(
             )?.Value,
             latest is { Status: PlanStatus.Withdrawn } ? null : latest,
             rehearsal.Status == RehearsalStatus.Booked
-                ? (await calendars.Without(desk, raceCase.Race.Value, rehearsalId, cancel)).Judge(
-                    RehearsalCalendars.Place(rehearsal.Details)
-                )
+                ? (
+                    await calendars.Without(desk, raceCase.Race.Value, rehearsalId, cancel)
+                ).JudgeBooked(RehearsalCalendars.Place(rehearsal.Details))
                 : [],
             said.Trials.FirstOrDefault(t => t.Rehearsal.Id == rehearsalId)?.Review,
             said,
@@ -98,6 +98,7 @@ public sealed class OpenRehearsal(
                 Plan = plan,
                 Suspects = said.Suspects,
                 Adjustments = raceCase.Screening.Adjustments,
+                Today = raceCase.Today,
             }
         );
     }

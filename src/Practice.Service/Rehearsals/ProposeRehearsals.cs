@@ -43,26 +43,30 @@ public sealed class ProposeRehearsals(
         new(
             rehearsal,
             rehearsal.Status == RehearsalStatus.Booked
-                ? others.Judge(RehearsalCalendars.Place(rehearsal.Details))
+                ? others.JudgeBooked(RehearsalCalendars.Place(rehearsal.Details))
                 : []
         );
 
-    // a full rehearsal that failed is repeated a week later at the earliest
+    // a full rehearsal that failed or asked for a change is run once more, a week later at the earliest
     private static RehearsalProposal Propose(
         RehearsalCalendar calendar,
         ImmutableArray<Rehearsal> all
     )
     {
-        var last = all.LastOrDefault();
-        var failed =
-            last is { Details.Kind: RehearsalKind.Full, Decision.Verdict: TrialVerdict.Fail };
-        if (!failed)
+        if (
+            all.LastOrDefault()
+            is not {
+                Details.Kind: RehearsalKind.Full,
+                Decision.Verdict: not TrialVerdict.Pass and var verdict
+            } last
+        )
             return calendar.Propose();
+        var how = verdict == TrialVerdict.Fail ? "failed" : "asked for a change";
         return
-            calendar.Next(RehearsalKind.Full, last!.RunOn.PlusDays(RehearsalCalendar.Apart))
+            calendar.Next(RehearsalKind.Full, last.RunOn.PlusDays(RehearsalCalendar.Apart))
                 is { } again
-            ? new([again], "The last full rehearsal failed: repeat it with the changed plan.")
-            : new([], "The last full rehearsal failed, and no time is left to repeat it.");
+            ? new([again], $"The last full rehearsal {how}: repeat it with the changed plan.")
+            : new([], $"The last full rehearsal {how}, and no time is left to repeat it.");
     }
 
     private async Task<PlanVersion?> Version(Desk desk, Guid raceId, CancellationToken cancel) =>

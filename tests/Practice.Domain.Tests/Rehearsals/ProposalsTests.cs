@@ -16,6 +16,7 @@ public class ProposalsTests
         Latest = Rehearsed(TrialVerdict.Pass),
         Plan = Sample.Plan(),
         Suspects = SuspectFoods.Of([]),
+        Today = Sample.RunOn.PlusDays(1),
     };
 
     [Fact]
@@ -39,6 +40,37 @@ public class ProposalsTests
             proposal.Next
         );
     }
+
+    [Fact]
+    public void What_is_read_late_is_repeated_once_its_loading_days_can_come_and_never_in_the_last_ten_days()
+    {
+        NextRehearsal? Read(int daysAfter) =>
+            Proposals
+                .For(
+                    Clean with
+                    {
+                        Latest = Rehearsed(TrialVerdict.Fail),
+                        Today = Sample.RunOn.PlusDays(daysAfter),
+                    }
+                )[0]
+                .Next;
+
+        Assert.Equal(Sample.RunOn.PlusDays(7), Read(4)!.NotBefore);
+        Assert.Equal(Sample.RunOn.PlusDays(11), Read(8)!.NotBefore);
+        Assert.Null(Read(9));
+    }
+
+    [Fact]
+    public void A_full_rehearsal_that_no_time_is_left_for_is_not_proposed() =>
+        Assert.Empty(
+            Proposals.For(
+                Clean with
+                {
+                    Latest = Rehearsed(TrialVerdict.Pass, RehearsalKind.Partial),
+                    Today = Sample.RunOn.PlusDays(9),
+                }
+            )
+        );
 
     [Fact]
     public void What_sat_well_and_was_not_eaten_is_made_easier_to_eat()

@@ -106,6 +106,30 @@ public class RehearsalCalendarTests
     }
 
     [Fact]
+    public void Before_a_full_one_that_is_booked_a_partial_is_still_proposed_and_none_after_it()
+    {
+        var full = RehearsalPlace.On(RehearsalKind.Full, Race.PlusDays(-21));
+        var booked = Calendar with { Standing = [full] };
+
+        var place = Assert.Single(booked.Propose().Places);
+        Assert.Equal((RehearsalKind.Partial, 28), (place.Kind, booked.DaysBefore(place.RunOn)));
+        Assert.Empty((booked with { Today = full.RunOn.PlusDays(1) }).Propose().Places);
+        Assert.Empty((booked with { Standing = [full, place] }).Propose().Places);
+    }
+
+    [Fact]
+    public void Food_for_today_is_warned_of_and_speaks_no_more_against_what_is_booked()
+    {
+        var place = RehearsalPlace.On(RehearsalKind.Full, Race.PlusDays(-21));
+        var today = Calendar with { Today = place.FirstDay };
+        var underWay = Calendar with { Today = place.RunOn };
+
+        Assert.False(Assert.Single(today.Judge(place)).Blocks);
+        Assert.True(Assert.Single(underWay.Judge(place)).Blocks);
+        Assert.Empty(underWay.JudgeBooked(place));
+    }
+
+    [Fact]
     public void Where_there_is_no_room_it_says_so()
     {
         var late = Calendar with { Today = Race.PlusDays(-9) };
