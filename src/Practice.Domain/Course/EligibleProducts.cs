@@ -58,7 +58,7 @@ public sealed record EligibleProducts(
             return "nobody has read its label for allergens";
         foreach (var allergen in held)
             if (banned.Contains(allergen))
-                return $"allergy or screening: {allergen}";
+                return $"allergy or screening: {allergen.InWords()}";
         return null;
     }
 

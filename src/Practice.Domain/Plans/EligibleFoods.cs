@@ -65,9 +65,9 @@ public sealed record EligibleFoods(
     private static string? Unsafe(Food food, Diet diet, Adjustments adjustments)
     {
         if (food.Allergens.FirstOrNull(diet.Allergies.Contains) is { } allergen)
-            return $"allergy: {allergen}";
+            return $"allergy: {allergen.InWords()}";
         if (food.Allergens.FirstOrNull(adjustments.ExcludedAllergens.Contains) is { } gluten)
-            return $"excluded by screening: {gluten}";
+            return $"excluded by screening: {gluten.InWords()}";
         if ((food.Traits & adjustments.ExcludedTraits) is not FoodTraits.None and var traits)
             return $"excluded by screening: {traits}";
         if (adjustments.NoFructoseAtAll && food.Per100G.FructoseLoadG > TraceOfSugarG)

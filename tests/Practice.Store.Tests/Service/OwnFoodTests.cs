@@ -132,7 +132,7 @@ public sealed class OwnFoodTests(TestPractice practice) : IClassFixture<TestPrac
         await Revise(food, safe with { Allergens = [Allergen.Wheat, Allergen.TreeNuts] });
 
         var risk = Assert.Single(await practice.Get<PlansAtRisk>().Run(Desk, food.FoodId, Cancel));
-        Assert.Equal("allergy: TreeNuts", risk.Why);
+        Assert.Equal("allergy: tree nuts", risk.Why);
         var held = (await practice.Open(risk.VersionId)).Version.Value;
         Assert.Equal((PlanStatus.Issued, risk.Race.RaceId), (held.Status, held.RaceId));
     }

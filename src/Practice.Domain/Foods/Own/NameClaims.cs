@@ -85,7 +85,7 @@ internal static class NameClaims
         where word is not null
         select new FoodFault(
             FoodField.Allergens,
-            $"The name says “{word}”, and {Spoken(given.Allergen)} is not among the allergens. Is that right?",
+            $"The name says “{word}”, and {given.Allergen.InWords()} is not among the allergens. Is that right?",
             IsWarning: true
         );
 
@@ -105,9 +105,6 @@ internal static class NameClaims
 
     private static bool IsCalledVegan(ImmutableArray<string> words) =>
         Says(words, "vegan") || Says(words, "plant", "based");
-
-    private static string Spoken(Allergen allergen) =>
-        allergen == Allergen.TreeNuts ? "tree nuts" : allergen.ToString().ToLowerInvariant();
 
     private static ImmutableArray<string> WordsOf(FoodSheet sheet) =>
         NameWords.Of($"{sheet.Name} {sheet.UsName}");
