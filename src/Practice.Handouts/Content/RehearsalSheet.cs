@@ -222,6 +222,7 @@ public static class RehearsalSheet
                         new("I vomited", ""),
                         new("My gut ended the run", ""),
                         new("I was ill, or had period-related symptoms", ""),
+                        new("Urine that morning: pale, yellow or dark", ""),
                     ]
                 ),
                 new CheckSection(
@@ -236,7 +237,7 @@ public static class RehearsalSheet
     {
         yield return "How far, how long, how much of it hard";
         yield return "What you took on the run";
-        yield return "How you slept";
+        yield return "What you drank beside the plan, how you slept";
         if (options.MassAllowed && !reader.IsNumberFree)
             yield return "Body mass before and after the run";
     }

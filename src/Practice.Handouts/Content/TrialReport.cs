@@ -81,6 +81,7 @@ public static class TrialReport
                 .. Decision(trial),
                 .. Eaten(trial),
                 .. Felt(trial),
+                .. Ran(trial),
                 .. Foods(trial),
                 .. Changes(trial),
             ],
@@ -225,6 +226,20 @@ public static class TrialReport
             );
         if (feedback.Note.Length > 0)
             yield return new Quote(feedback.Note, trial.Rehearsal.Plan.Header.ClientName);
+    }
+
+    private static IEnumerable<Block> Ran(TrialReportCase trial)
+    {
+        var feedback = trial.Review.Feedback;
+        var facts = ToldInShort.Facts(feedback, trial.MassAllowed).ToList();
+        if (ToldInShort.Run(feedback) is { } run)
+            facts.Insert(0, run);
+        if (facts.Count == 0)
+            yield break;
+        yield return new Heading(2, "The run, drinks and sleep");
+        yield return new Paragraph($"{string.Join(", ", facts)}.");
+        if (feedback.Run is { Note: { Length: > 0 } note })
+            yield return new Quote(note, trial.Rehearsal.Plan.Header.ClientName);
     }
 
     private static string Moment(Symptom symptom) =>

@@ -76,6 +76,42 @@ public class RehearsalPagesTests(TestPractice practice)
             StringComparison.Ordinal
         );
         Assert.NotEmpty(page.FindAll(".proposals li"));
+        Assert.DoesNotContain("read as not eaten", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Chances_say_so_when_they_rest_on_meals_that_nobody_told_of()
+    {
+        var page = await RehearsalAsync(await BookAsync(await DraftAsync()));
+        await Button(page, "Type feedback in").ClickAsync();
+        await Button(page, "Another symptom").ClickAsync();
+        await page.Find(".symptom input").ChangeAsync("6");
+        await Button(page, "Keep what was told").ClickAsync();
+
+        page.WaitForElement(".verdict.fail");
+        Assert.Contains("read as not eaten", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_is_added_by_telephone_leaves_what_was_asked_and_not_felt_as_it_was()
+    {
+        var id = await BookAsync(await DraftAsync());
+        await TellAsync(id, 0);
+        var page = await RehearsalAsync(id);
+        await Button(page, "Correct feedback").ClickAsync();
+        Assert.Empty(page.FindAll(".symptom"));
+        await page.Find("#tell-air").ChangeAsync("28");
+        await page.Find("#tell-humidity").ChangeAsync("60");
+        await page.Find("#tell-urine").ChangeAsync("4");
+        await Button(page, "Keep what was told").ClickAsync();
+
+        page.WaitForAssertion(() =>
+        {
+            // 0.567 x 28 + 0.393 x 22.6 + 3.94
+            Assert.Contains("heat stress about 29\u00A0°C", page.Markup, StringComparison.Ordinal);
+            Assert.Contains("urine 4 of 8", page.Markup, StringComparison.Ordinal);
+            Assert.Contains("Asked at every time", page.Markup, StringComparison.Ordinal);
+        });
     }
 
     [Fact]

@@ -3,8 +3,10 @@ using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using NodaTime;
 using Practice.Domain.Foods;
+using Practice.Domain.Physiology;
 using Practice.Domain.Quantities;
 using Practice.Domain.Rehearsals;
+using Practice.Web.Parts;
 
 namespace Practice.Web.Features.Rehearsals;
 
@@ -30,6 +32,11 @@ public sealed partial class FeedbackEditor
     private int? hard;
     private decimal? grams;
     private decimal? ml;
+    private decimal? caffeine;
+    private decimal? air;
+    private decimal? humidity;
+    private decimal? beside;
+    private int? urine;
     private decimal? sleep;
     private decimal? breakfast;
     private decimal? before;
@@ -60,13 +67,15 @@ public sealed partial class FeedbackEditor
             return;
         symptoms =
         [
-            .. told.Symptoms.Select(s => new SymptomLine
-            {
-                Item = s.Item,
-                Moment = s.Moment,
-                Score = s.Score,
-                Minutes = s.MinutesIntoRun,
-            }),
+            .. told
+                .Symptoms.Where(s => s.Score > 0)
+                .Select(s => new SymptomLine
+                {
+                    Item = s.Item,
+                    Moment = s.Moment,
+                    Score = s.Score,
+                    Minutes = s.MinutesIntoRun,
+                }),
         ];
         signs = [.. told.WarningSigns];
         (vomited, stopped, ill) = (
@@ -75,6 +84,7 @@ public sealed partial class FeedbackEditor
             told.IllOrPeriod
         );
         (km, grams, ml) = (told.Run?.DistanceKm, told.Run?.CarbohydrateG, told.Run?.FluidMl);
+        (caffeine, beside, urine) = (told.Run?.CaffeineMg, told.FluidMl, told.UrineColour);
         (minutes, hard) = (Minutes(told.Run?.Time), Minutes(told.Run?.AtRaceEffort));
         (sleep, breakfast) = (told.SleepHours, told.BreakfastPart * 100);
         (before, after) = (told.MassBefore?.Kilograms, told.MassAfter?.Kilograms);
@@ -94,18 +104,12 @@ public sealed partial class FeedbackEditor
         return told with
         {
             Occasions = [.. sittings.Select(Eaten).OfType<EatenOccasion>()],
-            Symptoms =
-            [
-                .. symptoms.Select(s => new Symptom(
-                    s.Item,
-                    s.Moment,
-                    Math.Clamp(s.Score, 0, Symptom.Worst),
-                    s.Moment == SymptomMoment.During ? s.Minutes ?? 0 : null
-                )),
-            ],
+            Symptoms = [.. Felt(told)],
             WarningSigns = [.. signs.Order()],
             Vomited = vomited,
             IllOrPeriod = ill,
+            FluidMl = beside,
+            UrineColour = urine,
             SleepHours = sleep,
             BreakfastPart = breakfast / 100,
             MassBefore = Mass(before),
@@ -117,10 +121,52 @@ public sealed partial class FeedbackEditor
                 AtRaceEffort = Span(hard),
                 CarbohydrateG = grams,
                 FluidMl = ml,
+                CaffeineMg = caffeine,
+                WetBulbGlobeC = Heat ?? told.Run?.WetBulbGlobeC,
                 StoppedByGut = stopped,
             },
             Note = note.Trim(),
         };
+    }
+
+    /// <summary>Heat stress from air and humidity, °C; null without both, or outside of what it is estimated for.</summary>
+    private decimal? Heat =>
+        (air, humidity)
+            is (
+                >= 0
+                    and <= (decimal)WetBulbGlobe.HighestAirC
+                    and var degrees,
+                >= 0
+                    and <= 100
+                    and var percent
+            )
+            ? Math.Min(
+                50,
+                Math.Round((decimal)WetBulbGlobe.Estimated((double)degrees, (double)percent), 1)
+            )
+            : null;
+
+    private string HeatHint =>
+        (Heat ?? Rehearsal.Feedback?.Run?.WetBulbGlobeC) is { } heat
+            ? $"Heat stress about {Say.Number(heat)} °C"
+            : "With the humidity: heat can bring symptoms by itself";
+
+    // what was asked and not felt is not listed here, and stays told
+    private IEnumerable<Symptom> Felt(Feedback told)
+    {
+        var typed = symptoms
+            .Select(s => new Symptom(
+                s.Item,
+                s.Moment,
+                Math.Clamp(s.Score, 0, Symptom.Worst),
+                s.Moment == SymptomMoment.During ? s.Minutes ?? 0 : null
+            ))
+            .ToList();
+        return typed.Concat(
+            told.Symptoms.Where(s =>
+                s.Score == 0 && !typed.Exists(t => t.Item == s.Item && t.Moment == s.Moment)
+            )
+        );
     }
 
     private EatenOccasion? Eaten(RehearsedSitting sitting)
