@@ -22,8 +22,8 @@ public sealed record StandardTexts
                 "On a phone the pages show your plan day by day, and there you tell how a rehearsal went. They need no "
                 + "account, and once opened they work without signal.",
             Reminder =
-                "Have the foods at home the day before, and eat them as they stand in the plan. Tell us afterwards how "
-                + "it went, while it is fresh. If the day no longer suits you, write back before you begin.",
+                "Have the foods at home, and eat them as they stand in the plan. Tell us afterwards how "
+                + "it went, while it is fresh. If the day no longer suits you, write back.",
             Thanks =
                 "Thank you. We read it and come back to you with what changes in your plan, if anything does.",
         };

@@ -136,7 +136,7 @@ public sealed class TodaysWork(
                 Period.DaysBetween(calendar.Today, r.Race.Start.Date),
                 r.Hold is null
                     ? $"Read the {(r.Row.Kind == RehearsalKind.Full ? "full" : "partial")} rehearsal and decide"
-                    : "A warning sign was told: a physician must clear it",
+                    : r.Hold.Reason,
                 r.Row.RehearsalId
             ));
     }
