@@ -25,8 +25,9 @@ public sealed record ClientPlaces(string Client, string Race, string Plan, strin
             await Task.Delay(TimeSpan.FromSeconds(2), TestContext.Current.CancellationToken);
             await visit.Go(race);
         }
-        var rehearsal = page.GetByRole(AriaRole.Region, new() { Name = "Rehearsals" })
-            .Locator(".standing a");
+        var rehearsals = page.GetByRole(AriaRole.Region, new() { Name = "Rehearsals" });
+        await rehearsals.WaitForAsync();
+        var rehearsal = rehearsals.Locator(".standing a");
         return new ClientPlaces(
             client,
             race,

@@ -11,7 +11,7 @@ namespace Practice.Service.Demo;
 
 /// <summary>An invented rehearsal: when, how much, and how it went.</summary>
 /// <param name="Kind">How much is tried.</param>
-/// <param name="Weeks">Sundays from today: -1 for the last one, 0 for the coming one.</param>
+/// <param name="Weeks">Sundays from today: -1 for the last one, 0 for the coming one, which may be today.</param>
 internal sealed record DemoRehearsal(RehearsalKind Kind, int Weeks)
 {
     /// <summary>Worst symptom and its score; null where nothing came back yet.</summary>
@@ -47,7 +47,8 @@ public sealed class DemoRehearsals(RehearsalStore rehearsals, PracticeCalendar c
     {
         foreach (var trial in trials)
         {
-            var runOn = calendar.Today.Next(IsoDayOfWeek.Sunday).PlusWeeks(trial.Weeks);
+            var sunday = calendar.Today.With(DateAdjusters.NextOrSame(IsoDayOfWeek.Sunday));
+            var runOn = sunday.PlusWeeks(trial.Weeks);
             var rehearsal = Rehearsal.Book(
                 desk.PracticeId,
                 clientId,
