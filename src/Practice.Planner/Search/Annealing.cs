@@ -8,7 +8,6 @@ namespace Practice.Planner.Search;
 /// </summary>
 internal sealed class Annealing
 {
-    private const double Hot = 15_000;
     private const double Cold = 200;
 
     private readonly Row[] _rows;
@@ -38,14 +37,19 @@ internal sealed class Annealing
 
     public IEnumerable<Meal> Picked => _picked.Select((meal, plate) => _meals[plate][meal]);
 
-    public void Run(int moves, int seed, CancellationToken cancel)
+    /// <summary>Picks anew, for a number of moves.</summary>
+    /// <param name="moves">How many.</param>
+    /// <param name="hot">Warmth at the start, in the unit of prices: how readily a worse menu is accepted.</param>
+    /// <param name="seed">The same seed, the same menu.</param>
+    /// <param name="cancel">Ends it with the best so far.</param>
+    public void Run(int moves, double hot, int seed, CancellationToken cancel)
     {
         Descend(cancel);
         var random = new Random(seed);
         var best = (int[])_picked.Clone();
         var bestCost = Cost;
-        var cooling = Math.Pow(Cold / Hot, 1.0 / moves);
-        var warmth = Hot;
+        var cooling = Math.Pow(Cold / hot, 1.0 / moves);
+        var warmth = hot;
         for (var i = 0; i < moves; i++, warmth *= cooling)
         {
             if (i % 4096 == 0 && cancel.IsCancellationRequested)

@@ -13,6 +13,7 @@ internal static class MenuBuild
     private const double PolishedMenu = 0.5;
 
     private const int MovesFromThePool = 300_000;
+    private const double HotFromThePool = 15_000;
 
     /// <param name="request">What to fill.</param>
     /// <param name="progress">Told of every better menu.</param>
@@ -98,7 +99,7 @@ internal static class MenuBuild
     {
         var pool = MealPool.For(model, cancel);
         var annealing = new Annealing(model, pool);
-        annealing.Run(MovesFromThePool, model.Request.Seed, cancel);
+        annealing.Run(MovesFromThePool, HotFromThePool, model.Request.Seed, cancel);
         Meal[] first = [.. annealing.Picked];
         onFirst(ValuesOf(model, first), annealing.Cost);
         return new Improvement(model, new Refinement(model, cancel).Of(pool, first));

@@ -9,25 +9,29 @@ namespace Practice.Planner.Search;
 /// </summary>
 internal sealed class Refinement(MenuModel model, CancellationToken cancel)
 {
-    private const int FirstLooks = 30;
+    private const int FirstLooks = 60;
     private const int LaterLooks = 10;
 
     // so many looks that made the mixture cheaper by less than this, and there is not much left to find
-    private const int IdleLooks = 4;
+    private const int IdleLooks = 6;
     private const double Idle = 0.001;
 
     // of each plate's pool: the linear solver's time grows with their number
     private const int Kept = 100;
 
-    private const int Moves = 100_000;
+    private const int Moves = 200_000;
 
-    // few meals a plate find the best of them, many leave room
-    private static readonly int[] NearestAtFirst = [12, 25, 50];
-    private static readonly int[] NearestLater = [30, 30];
+    // meals near the mixture differ little in what they cost: from hotter it cools too fast to find the best of them
+    private const double Hot = 2500;
 
-    private static readonly PolishingPace Pace = new(300, 4000);
+    // how many meals a plate: few find the best of them, many leave room
+    private static readonly int[] NearestAtFirst = [20, 35, 50, 25];
+    private static readonly int[] NearestLater = [30, 50];
+    private const int LaterRounds = 2;
 
-    private readonly Bargains _bargains = new(model, new Random(model.Request.Seed));
+    private static readonly PolishingPace Pace = new(300, 2000);
+
+    private readonly Bargains _bargains = new(model, model.Request.Seed);
     private readonly List<Meal>[] _good = [.. model.Plates.Select(_ => new List<Meal>())];
     private long[] _best = [];
     private long _bestCost = long.MaxValue;
@@ -48,16 +52,15 @@ internal sealed class Refinement(MenuModel model, CancellationToken cancel)
         using var mixture = all.Narrowed(Kept);
         if (!Enrich(mixture, FirstLooks))
             return _best;
-        foreach (var many in NearestAtFirst)
-            PutTogether(mixture, many);
-        foreach (var many in NearestLater)
+        PutTogether(mixture, NearestAtFirst);
+        for (var round = 0; round < LaterRounds; round++)
         {
             foreach (var plate in model.Plates)
             foreach (var meal in _good[plate.Index])
                 mixture.Add(plate.Index, meal);
             if (!Enrich(mixture, LaterLooks))
                 return _best;
-            PutTogether(mixture, many);
+            PutTogether(mixture, NearestLater);
         }
         return _best;
     }
@@ -82,24 +85,40 @@ internal sealed class Refinement(MenuModel model, CancellationToken cancel)
     private static bool IsIdle(List<double> costs) =>
         costs.Count > IdleLooks && costs[^(IdleLooks + 1)] - costs[^1] < Idle * Math.Abs(costs[^1]);
 
-    private void PutTogether(Mixture mixture, int many)
+    // each with luck of its own: it does not matter which is done first
+    private void PutTogether(Mixture mixture, int[] nearest)
     {
         if (cancel.IsCancellationRequested)
             return;
+        var seed = model.Request.Seed * 31 + _runs;
+        _runs += nearest.Length;
+        var menus = new Polished[nearest.Length];
+        Parallel.For(0, nearest.Length, i => menus[i] = PutTogether(mixture, nearest[i], seed + i));
+        foreach (var menu in menus)
+        {
+            Remember(MenuBuild.ValuesOf(model, menu.Picked));
+            Remember(menu.Values);
+            foreach (var plate in model.Plates)
+                _good[plate.Index].AddRange(menu.GoodMeals[plate.Index]);
+        }
+    }
+
+    private Polished PutTogether(Mixture mixture, int many, int seed)
+    {
         Meal[][] meals =
         [
             .. model.Plates.Select(p => mixture.Nearest(p.Index).Take(many).ToArray()),
         ];
-        var seed = model.Request.Seed * 31 + _runs++;
         var annealing = new Annealing(model, meals);
-        annealing.Run(Moves, seed, cancel);
+        annealing.Run(Moves, Hot, seed, cancel);
         Meal[] picked = [.. annealing.Picked];
-        Remember(MenuBuild.ValuesOf(model, picked));
         var polishing = new Polishing(model, meals, picked, seed);
-        Remember(polishing.Run(Pace, cancel));
-        foreach (var plate in model.Plates)
-            _good[plate.Index]
-                .AddRange([picked[plate.Index], .. polishing.GoodMealsOf(plate.Index)]);
+        var values = polishing.Run(Pace, cancel);
+        return new Polished(
+            picked,
+            values,
+            [.. picked.Select((meal, plate) => (Meal[])[meal, .. polishing.GoodMealsOf(plate)])]
+        );
     }
 
     private void Remember(long[] values)
@@ -108,4 +127,10 @@ internal sealed class Refinement(MenuModel model, CancellationToken cancel)
         if (cost < _bestCost)
             (_best, _bestCost) = (values, cost);
     }
+
+    /// <summary>A menu put together from meals of a mixture.</summary>
+    /// <param name="Picked">Its meals before they were polished.</param>
+    /// <param name="Values">The menu polished.</param>
+    /// <param name="GoodMeals">For each plate the meals met on the way that were good in their company.</param>
+    private sealed record Polished(Meal[] Picked, long[] Values, Meal[][] GoodMeals);
 }

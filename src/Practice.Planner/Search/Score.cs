@@ -44,13 +44,23 @@ internal sealed class Score
     }
 
     /// <summary>One plate by itself: rows that span several plates are left to <see cref="Annealing"/>.</summary>
-    public static Score OfPlate(MenuModel model, Plate plate) =>
+    /// <param name="model">The whole question.</param>
+    /// <param name="plate">The plate.</param>
+    /// <param name="brokenSense">What a broken rule of meal sense costs; absurdly much when null.</param>
+    /// <param name="costs">What each variable of the menu costs; as the model has it when null.</param>
+    public static Score OfPlate(
+        MenuModel model,
+        Plate plate,
+        long? brokenSense = null,
+        IReadOnlyList<long>? costs = null
+    ) =>
         new(
             model,
             plate.FirstVariable,
             plate.VariableCount,
             model.Rows.Where(r => r.Plate == plate.Index),
-            null
+            brokenSense,
+            costs
         );
 
     /// <summary>A whole menu.</summary>
@@ -59,12 +69,8 @@ internal sealed class Score
     /// <param name="brokenSense">
     /// What a broken rule of meal sense costs here, so that a search may pass through a meal that makes none.
     /// </param>
-    public static Score OfMenu(
-        MenuModel model,
-        IEnumerable<Row> rows,
-        long brokenSense,
-        IReadOnlyList<long>? costs = null
-    ) => new(model, 0, model.Variables.Count, rows, brokenSense, costs);
+    public static Score OfMenu(MenuModel model, IEnumerable<Row> rows, long brokenSense) =>
+        new(model, 0, model.Variables.Count, rows, brokenSense);
 
     /// <summary>Cost as it stands; unless priced otherwise a broken rule makes it absurdly large.</summary>
     public long Cost { get; private set; }

@@ -21,7 +21,9 @@ internal sealed class Settling
 {
     private readonly Table _table;
     private readonly Random _random;
-    private readonly Dictionary<MealRole, Weighted<Candidate>>[] _byRole;
+    private readonly MenuModel _model;
+    private readonly IReadOnlyList<long> _prices;
+    private readonly Dictionary<MealRole, Weighted<Candidate>>?[] _byRole;
 
     /// <param name="model">The whole question.</param>
     /// <param name="table">The menu that is moved about.</param>
@@ -29,8 +31,8 @@ internal sealed class Settling
     /// <param name="random">Where the luck comes from.</param>
     public Settling(MenuModel model, Table table, IReadOnlyList<long> prices, Random random)
     {
-        (_table, _random) = (table, random);
-        _byRole = [.. model.Plates.Select(p => ByRole(p, prices))];
+        (_model, _table, _prices, _random) = (model, table, prices, random);
+        _byRole = new Dictionary<MealRole, Weighted<Candidate>>?[model.Plates.Count];
     }
 
     /// <summary>Settles a day after one of its plates was changed.</summary>
@@ -55,16 +57,14 @@ internal sealed class Settling
         }
     }
 
-    private static Dictionary<MealRole, Weighted<Candidate>> ByRole(
-        Plate plate,
-        IReadOnlyList<long> prices
-    ) =>
-        plate
+    private Dictionary<MealRole, Weighted<Candidate>> ByRole(int plate) =>
+        _byRole[plate] ??= _model
+            .Plates[plate]
             .Candidates.Where(c => !c.IsLocked)
             .GroupBy(c => c.Role)
             .ToDictionary(
                 role => role.Key,
-                role => new Weighted<Candidate>(role, c => Chance.AtPrice(prices[c.Present]))
+                role => new Weighted<Candidate>(role, c => Chance.AtPrice(_prices[c.Present]))
             );
 
     private void Move(int plate, int[] mates)
@@ -112,7 +112,7 @@ internal sealed class Settling
         if (place < 0)
             return;
         var goes = _table[plate, place];
-        var comes = _byRole[plate][goes.Candidate.Role].Pick(_random);
+        var comes = ByRole(plate)[goes.Candidate.Role].Pick(_random);
         if (!_table.Has(comes))
             _table.Put(plate, place, new Helping(comes, LikeSteps(goes, comes)));
     }
@@ -123,7 +123,7 @@ internal sealed class Settling
         var place = _table.EmptyPlace(plate);
         if (place < 0 || parts.IsEmpty)
             return;
-        if (!_byRole[plate].TryGetValue(parts[_random.Next(parts.Length)].Role, out var foods))
+        if (!ByRole(plate).TryGetValue(parts[_random.Next(parts.Length)].Role, out var foods))
             return;
         var food = foods.Pick(_random);
         if (!_table.Has(food))

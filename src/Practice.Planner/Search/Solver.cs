@@ -26,7 +26,13 @@ internal enum Effort
 /// <param name="Values">A solution; null when there is none or none was found.</param>
 /// <param name="IsProven">Whether the answer is final: optimal, or no solution exists.</param>
 /// <param name="Core">Assumptions that cannot hold together, when no solution exists.</param>
-internal sealed record Answer(IReadOnlyList<long>? Values, bool IsProven, IReadOnlyList<int> Core)
+/// <param name="Bound">No solution costs less.</param>
+internal sealed record Answer(
+    IReadOnlyList<long>? Values,
+    bool IsProven,
+    IReadOnlyList<int> Core,
+    double Bound = double.NegativeInfinity
+)
 {
     public bool IsImpossible => Values is null && IsProven;
 }
@@ -59,8 +65,18 @@ internal static class Solver
         var status = solver.Solve(model, stop);
         return status switch
         {
-            CpSolverStatus.Optimal => new Answer([.. solver.Response!.Solution], true, []),
-            CpSolverStatus.Feasible => new Answer([.. solver.Response!.Solution], false, []),
+            CpSolverStatus.Optimal => new Answer(
+                [.. solver.Response!.Solution],
+                true,
+                [],
+                solver.BestObjectiveBound
+            ),
+            CpSolverStatus.Feasible => new Answer(
+                [.. solver.Response!.Solution],
+                false,
+                [],
+                solver.BestObjectiveBound
+            ),
             CpSolverStatus.Infeasible => new Answer(
                 null,
                 true,

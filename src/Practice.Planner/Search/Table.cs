@@ -15,16 +15,25 @@ internal sealed class Table
     private readonly Stack<Change> _changes = [];
     private readonly int _variables;
 
-    public Table(MenuModel model, Score score, IReadOnlyCollection<Meal> meals)
+    /// <summary>A whole menu.</summary>
+    public Table(MenuModel model, Score score, IEnumerable<Meal> meals)
+        : this(model, score, model.Plates.Zip(meals)) { }
+
+    /// <summary>A plate by itself.</summary>
+    public Table(MenuModel model, Score score, Plate plate, Meal meal)
+        : this(model, score, [(plate, meal)]) { }
+
+    private Table(MenuModel model, Score score, IEnumerable<(Plate Plate, Meal Meal)> meals)
     {
         _variables = model.Variables.Count;
         _score = score;
         _places = [.. model.Plates.Select(p => new Helping[PlacesOf(p)])];
         _patterns = new PatternChoice[model.Plates.Count];
-        _locked = [.. meals.Select(m => m.Helpings.Where(h => h.Candidate.IsLocked).ToArray())];
-        foreach (var (plate, meal) in meals.Index())
+        _locked = new Helping[model.Plates.Count][];
+        foreach (var (plate, meal) in meals.Select(m => (m.Plate.Index, m.Meal)))
         {
-            foreach (var locked in meal.Helpings.Where(h => h.Candidate.IsLocked))
+            _locked[plate] = [.. meal.Helpings.Where(h => h.Candidate.IsLocked)];
+            foreach (var locked in _locked[plate])
                 Serve(locked, true);
             _patterns[plate] = meal.Pattern;
             _score.Set(meal.Pattern.Chosen, 1);

@@ -130,7 +130,7 @@ public sealed class BuildTests
     {
         var model = MenuModel.ToFill(GeneratedClients.Of(7).Request);
         var annealing = new Annealing(model, MealPool.For(model, CancellationToken.None));
-        annealing.Run(300_000, 1, CancellationToken.None);
+        annealing.Run(300_000, 15_000, 1, CancellationToken.None);
         var values = new long[model.Variables.Count];
         foreach (var (variable, value) in annealing.Picked.SelectMany(m => m.Values))
             values[variable] = value;
