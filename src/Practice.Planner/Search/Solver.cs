@@ -1,4 +1,3 @@
-using System.Globalization;
 using Google.OrTools.Sat;
 
 namespace Practice.Planner.Search;
@@ -43,24 +42,10 @@ internal sealed record Answer(
 /// </summary>
 internal static class Solver
 {
-    public static Answer Solve(CpModel model, Effort effort, CancellationToken cancel) =>
-        Solve(model, ParametersOf(effort), cancel);
-
-    /// <summary>Solves with so much deterministic work.</summary>
-    public static Answer Solve(CpModel model, double work, CancellationToken cancel) =>
-        Solve(
-            model,
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"{OneWorker}max_deterministic_time:{work} max_time_in_seconds:30"
-            ),
-            cancel
-        );
-
-    private static Answer Solve(CpModel model, string parameters, CancellationToken cancel)
+    public static Answer Solve(CpModel model, Effort effort, CancellationToken cancel)
     {
         using var stop = new StopWhenCancelled(cancel);
-        var solver = new CpSolver { StringParameters = parameters };
+        var solver = new CpSolver { StringParameters = ParametersOf(effort) };
         using var registration = cancel.Register(solver.StopSearch);
         var status = solver.Solve(model, stop);
         return status switch
