@@ -9,6 +9,7 @@ internal sealed class CoursePolish
 {
     private const double Nearby = 45;
     private const double WaterWithin = 5;
+
     // how much worse, in points of cost, is accepted about one time in three: at the beginning, at the end
     private const double Hot = 100;
     private const double Cold = 10;
