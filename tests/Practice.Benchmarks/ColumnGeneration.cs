@@ -14,6 +14,9 @@ internal sealed class ColumnGeneration : IDisposable
     private const int Rounds = 80;
     private const double CloseEnough = 0.005;
 
+    // so many rounds that raised the bound by nothing: plates that cannot be priced to proof keep it where it is
+    private const int IdleRounds = 6;
+
     // whole-number prices in tenths keep the rounding of the duals below a thousandth of a menu's cost
     private const int Scale = 10;
 
@@ -39,11 +42,14 @@ internal sealed class ColumnGeneration : IDisposable
             bargains.AddTo(_mixture);
 
         var best = double.NegativeInfinity;
+        var idle = 0;
         (double Floor, double Ceiling)[]? smooth = null;
-        for (var round = 0; round < Rounds && _mixture.Mix(); round++)
+        for (var round = 0; round < Rounds && idle < IdleRounds && _mixture.Mix(); round++)
         {
             smooth = smooth is null || round < 3 ? [.. _mixture.Prices] : Mixed(smooth);
-            best = Math.Max(best, Lagrangian(smooth));
+            var bound = Lagrangian(smooth);
+            idle = bound > best ? 0 : idle + 1;
+            best = Math.Max(best, bound);
             if (_mixture.Cost - best < CloseEnough * Math.Abs(_mixture.Cost))
                 break;
         }
