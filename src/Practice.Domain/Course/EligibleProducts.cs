@@ -66,7 +66,7 @@ public sealed record EligibleProducts(
     {
         var adjustments = course.Adjustments;
         if ((product.Traits & adjustments.ExcludedTraits) is not FoodTraits.None and var traits)
-            return $"excluded by screening: {traits}";
+            return $"excluded by screening: {traits.InWords()}";
         if (adjustments.NoFructoseAtAll && product.FructoseG > 0)
             return "excluded by screening: fructose or sucrose";
         if ((adjustments.NoSucroseAtAll || adjustments.NoFructoseAtAll) && product.HasSucrose)

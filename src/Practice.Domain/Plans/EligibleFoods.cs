@@ -69,7 +69,7 @@ public sealed record EligibleFoods(
         if (food.Allergens.FirstOrNull(adjustments.ExcludedAllergens.Contains) is { } gluten)
             return $"excluded by screening: {gluten.InWords()}";
         if ((food.Traits & adjustments.ExcludedTraits) is not FoodTraits.None and var traits)
-            return $"excluded by screening: {traits}";
+            return $"excluded by screening: {traits.InWords()}";
         if (adjustments.NoFructoseAtAll && food.Per100G.FructoseLoadG > TraceOfSugarG)
             return "excluded by screening: fructose or sucrose";
         if (adjustments.NoSucroseAtAll && food.Per100G.SucroseCeilingG > TraceOfSugarG)

@@ -29,6 +29,26 @@ public class EligibleFoodsTests
     }
 
     [Fact]
+    public void Why_screening_excludes_a_food_is_said_in_words()
+    {
+        var foods = Sort(
+            SampleFood.Toast with
+            {
+                Traits = FoodTraits.HighFodmap | FoodTraits.Pork,
+            },
+            adjustments: Adjustments.None with
+            {
+                ExcludedTraits = FoodTraits.HighFodmap | FoodTraits.Pork,
+            }
+        );
+
+        Assert.Equal(
+            "excluded by screening: pork, rich in fermentable sugars",
+            Assert.Single(foods.Excluded).Reason
+        );
+    }
+
+    [Fact]
     public void A_dislike_stays_out_of_plans_but_a_hand_may_add_it()
     {
         var tastes = Tastes.Unknown with { Dislikes = ["toast"] };
