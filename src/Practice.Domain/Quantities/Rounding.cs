@@ -14,4 +14,8 @@ public static class Rounding
                 "F" + decimals.ToString(CultureInfo.InvariantCulture),
                 CultureInfo.InvariantCulture
             );
+
+    /// <summary>42.2 km, 10 km: held together.</summary>
+    /// <param name="km">Kilometres.</param>
+    public static string Distance(decimal km) => $"{Shown(km, km % 1 == 0 ? 0 : 1)}\u00A0km";
 }

@@ -13,9 +13,9 @@ public static class ToldInShort
         ArgumentNullException.ThrowIfNull(feedback);
         return feedback.Run switch
         {
-            { DistanceKm: { } km, Time: { } time } => $"{Km(km)} in {Span(time)}",
+            { DistanceKm: { } km, Time: { } time } => $"{Rounding.Distance(km)} in {Span(time)}",
             { Time: { } time } => Span(time),
-            { DistanceKm: { } km } => Km(km),
+            { DistanceKm: { } km } => Rounding.Distance(km),
             _ => null,
         };
     }
@@ -60,8 +60,6 @@ public static class ToldInShort
                 $"{Whole(hours)}\u00A0h\u00A0{rest.ToString("00", CultureInfo.InvariantCulture)}\u00A0min",
         };
     }
-
-    private static string Km(decimal km) => $"{One(km)}\u00A0km";
 
     private static string One(decimal value) => Rounding.Shown(value, value % 1 == 0 ? 0 : 1);
 

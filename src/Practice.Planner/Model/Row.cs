@@ -13,7 +13,7 @@ internal sealed record Limit(LimitKind Kind, int Day, decimal UnitsPerStep);
 /// hold; a soft row costs its price for each step by which the sum lies outside. Meal sense, limits and wishes are all
 /// rows, so that annealing, constraint solver, bounds and explanations cannot disagree about them.
 /// </summary>
-internal sealed class Row
+internal sealed record Row
 {
     /// <summary>Stands for "no bound".</summary>
     public const long Unbounded = long.MaxValue / 4;
@@ -67,37 +67,13 @@ internal sealed class Row
     }
 
     /// <summary>The same row over variables that stand elsewhere.</summary>
-    public Row Over(Func<int, int> place) =>
-        new()
-        {
-            Variables = [.. Variables.Select(place)],
-            Coefficients = Coefficients,
-            Low = Low,
-            High = High,
-            Price = Price,
-            Step = Step,
-            Plate = Plate,
-        };
+    public Row Over(Func<int, int> place) => this with { Variables = [.. Variables.Select(place)] };
 
     /// <summary>The same row as a rule that must hold.</summary>
     public Row AsHard() => Priced(null);
 
     /// <summary>The same row at another price.</summary>
-    public Row Priced(long? price) =>
-        new()
-        {
-            Variables = Variables,
-            Coefficients = Coefficients,
-            Low = Low,
-            High = High,
-            Price = price,
-            Step = Step,
-            Plate = Plate,
-            Limit = Limit,
-            Says = Says,
-            IsLink = IsLink,
-            IsSense = IsSense,
-        };
+    public Row Priced(long? price) => this with { Price = price };
 
     public long SumOf(long[] values)
     {

@@ -50,15 +50,9 @@ internal static class Solver
         var status = solver.Solve(model, stop);
         return status switch
         {
-            CpSolverStatus.Optimal => new Answer(
+            CpSolverStatus.Optimal or CpSolverStatus.Feasible => new Answer(
                 [.. solver.Response!.Solution],
-                true,
-                [],
-                solver.BestObjectiveBound
-            ),
-            CpSolverStatus.Feasible => new Answer(
-                [.. solver.Response!.Solution],
-                false,
+                status == CpSolverStatus.Optimal,
                 [],
                 solver.BestObjectiveBound
             ),

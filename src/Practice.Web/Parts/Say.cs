@@ -53,8 +53,7 @@ public static class Say
     public static string Number(decimal value, int decimals = 0) => Rounding.Shown(value, decimals);
 
     /// <summary>42.2 km, held together</summary>
-    public static string Distance(decimal kilometres) =>
-        $"{Number(kilometres, kilometres % 1 == 0 ? 0 : 1)}\u00A0km";
+    public static string Distance(decimal kilometres) => Rounding.Distance(kilometres);
 
     /// <summary>12 portions, 1 portion</summary>
     public static string Count(int count, string one, string several) =>
