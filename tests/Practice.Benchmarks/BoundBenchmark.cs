@@ -18,15 +18,15 @@ internal static class BoundBenchmark
         foreach (var client in Enumerable.Range(1, clients).Select(GeneratedClients.Of))
         {
             var model = MenuModel.ToFill(client.Request);
-            var first = 0L;
-            var menu = MenuBuild.Begin(model, (_, cost) => first = cost, CancellationToken.None);
+            long[]? first = null;
+            var menu = MenuBuild.Begin(model, (_, better) => first ??= better, default);
             menu.Run(Improvement.UsualSolves(model), (_, _) => { }, CancellationToken.None);
             using var generation = new ColumnGeneration(model, menu.Values);
             var bound = generation.Bound();
             Console.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"| {client.Seed} | {bound:0} | {first} | {menu.Cost} | {100 * (menu.Cost - bound) / bound:0.0} % |"
+                    $"| {client.Seed} | {bound:0} | {model.CostOf(first!)} | {menu.Cost} | {100 * (menu.Cost - bound) / bound:0.0} % |"
                 )
             );
         }

@@ -20,9 +20,9 @@ internal sealed class Improvement(MenuModel model, long[] start)
 
     /// <summary>Improves for a number of solves.</summary>
     /// <param name="solves">How many.</param>
-    /// <param name="onStep">Told the fraction done and whether the menu got better.</param>
+    /// <param name="onStep">Told after every solve.</param>
     /// <param name="cancel">Ends it with the best so far.</param>
-    public void Run(int solves, Action<double, bool> onStep, CancellationToken cancel)
+    public void Run(int solves, OnStep onStep, CancellationToken cancel)
     {
         var done = 0;
         while (done < solves && !cancel.IsCancellationRequested)
@@ -35,7 +35,7 @@ internal sealed class Improvement(MenuModel model, long[] start)
                 if (IsSettled(plates))
                     continue;
                 var isBetter = Free(plates, cancel);
-                onStep(++done / (double)solves, isBetter);
+                onStep(++done / (double)solves, isBetter ? Values : null);
             }
             if (done == before)
                 return;

@@ -10,7 +10,7 @@ internal static class MenuBuild
 {
     // how far along the work is when the first complete menu stands
     private const double FirstMenu = 0.2;
-    private const double PolishedMenu = 0.5;
+    private const double RefinedMenu = 0.8;
 
     private const int MovesFromThePool = 300_000;
     private const double HotFromThePool = 15_000;
@@ -30,16 +30,14 @@ internal static class MenuBuild
         var model = MenuModel.ToFill(request, leavesRoom: true);
         var better = new List<long[]>();
         progress?.Report(new MenuProgress("Choosing meals for each day", 0.05, null, 0));
-        var improvement = Begin(model, (values, cost) => Report(FirstMenu, values, cost), cancel);
-        Report(PolishedMenu, improvement.Values, improvement.Cost);
+        var improvement = Begin(
+            model,
+            (done, menu) => Report(FirstMenu + (RefinedMenu - FirstMenu) * done, menu),
+            cancel
+        );
         improvement.Run(
             solves ?? Improvement.UsualSolves(model),
-            (done, isBetter) =>
-                Report(
-                    PolishedMenu + (1 - PolishedMenu) * done,
-                    isBetter ? improvement.Values : null,
-                    improvement.Cost
-                ),
+            (done, menu) => Report(RefinedMenu + (1 - RefinedMenu) * done, menu),
             cancel
         );
 
@@ -72,16 +70,16 @@ internal static class MenuBuild
             );
         }
 
-        void Report(double fraction, long[]? values, double cost)
+        void Report(double fraction, long[]? menu)
         {
-            if (values is not null)
-                better.Add(values);
+            if (menu is not null)
+                better.Add(menu);
             progress?.Report(
                 new MenuProgress(
                     "Improving the menu",
                     fraction,
-                    values is null ? null : MenuWriter.Write(model, values),
-                    cost
+                    menu is null ? null : MenuWriter.Write(model, menu),
+                    model.CostOf(better[^1])
                 )
             );
         }
@@ -89,20 +87,16 @@ internal static class MenuBuild
 
     /// <summary>A complete menu to be improved by the solver.</summary>
     /// <param name="model">The whole question.</param>
-    /// <param name="onFirst">Told the first menu that stands, before it is polished, and what it costs.</param>
+    /// <param name="onStep">Told the first menu that stands, at 0, and how it is refined.</param>
     /// <param name="cancel">Ends it with the best so far.</param>
-    public static Improvement Begin(
-        MenuModel model,
-        Action<long[], long> onFirst,
-        CancellationToken cancel
-    )
+    public static Improvement Begin(MenuModel model, OnStep onStep, CancellationToken cancel)
     {
         var pool = MealPool.For(model, cancel);
         var annealing = new Annealing(model, pool);
         annealing.Run(MovesFromThePool, HotFromThePool, model.Request.Seed, cancel);
         Meal[] first = [.. annealing.Picked];
-        onFirst(ValuesOf(model, first), annealing.Cost);
-        return new Improvement(model, new Refinement(model, cancel).Of(pool, first));
+        onStep(0, ValuesOf(model, first));
+        return new Improvement(model, new Refinement(model, onStep, cancel).Of(pool, first));
     }
 
     public static long[] ValuesOf(MenuModel model, IEnumerable<Meal> meals)

@@ -7,8 +7,12 @@ namespace Practice.Planner.Search;
 /// them are looked for and mixed in, again and again. Then menus are put together from the meals nearest to the mixture
 /// and polished, and the good meals met on the way are mixed in, twice.
 /// </summary>
-internal sealed class Refinement(MenuModel model, CancellationToken cancel)
+internal sealed class Refinement(MenuModel model, OnStep onStep, CancellationToken cancel)
 {
+    // how far along the work is when the first mixture is rich, and when menus of it stand
+    private const double Enriched = 0.4;
+    private const double StandsAtFirst = 0.6;
+
     private const int FirstLooks = 60;
     private const int LaterLooks = 10;
 
@@ -35,6 +39,7 @@ internal sealed class Refinement(MenuModel model, CancellationToken cancel)
     private readonly List<Meal>[] _good = [.. model.Plates.Select(_ => new List<Meal>())];
     private long[] _best = [];
     private long _bestCost = long.MaxValue;
+    private long _toldCost = long.MaxValue;
     private int _runs;
 
     /// <summary>The best menu met.</summary>
@@ -43,6 +48,7 @@ internal sealed class Refinement(MenuModel model, CancellationToken cancel)
     public long[] Of(Meal[][] pool, Meal[] first)
     {
         Remember(MenuBuild.ValuesOf(model, first));
+        _toldCost = _bestCost;
         using var all = new Mixture(model);
         foreach (var plate in model.Plates)
         foreach (var meal in pool[plate.Index].Append(first[plate.Index]))
@@ -50,22 +56,26 @@ internal sealed class Refinement(MenuModel model, CancellationToken cancel)
         if (!all.Mix())
             return _best;
         using var mixture = all.Narrowed(Kept);
-        if (!Enrich(mixture, FirstLooks))
+        if (!Enrich(mixture, FirstLooks, 0, Enriched))
             return _best;
         PutTogether(mixture, NearestAtFirst);
-        for (var round = 0; round < LaterRounds; round++)
+        const double round = (1 - StandsAtFirst) / LaterRounds;
+        for (var done = 0; done < LaterRounds; done++)
         {
+            var from = StandsAtFirst + done * round;
+            Tell(from);
             foreach (var plate in model.Plates)
             foreach (var meal in _good[plate.Index])
                 mixture.Add(plate.Index, meal);
-            if (!Enrich(mixture, LaterLooks))
+            if (!Enrich(mixture, LaterLooks, from, from + round / 2))
                 return _best;
             PutTogether(mixture, NearestLater);
         }
+        Tell(1);
         return _best;
     }
 
-    private bool Enrich(Mixture mixture, int looks)
+    private bool Enrich(Mixture mixture, int looks, double from, double to)
     {
         if (!mixture.Mix())
             return false;
@@ -77,6 +87,7 @@ internal sealed class Refinement(MenuModel model, CancellationToken cancel)
             _bargains.AddTo(mixture);
             if (!mixture.Mix())
                 return false;
+            Tell(from + (to - from) * costs.Count / looks);
             costs.Add(mixture.Cost);
         }
         return true;
@@ -119,6 +130,12 @@ internal sealed class Refinement(MenuModel model, CancellationToken cancel)
             values,
             [.. picked.Select((meal, plate) => (Meal[])[meal, .. polishing.GoodMealsOf(plate)])]
         );
+    }
+
+    private void Tell(double done)
+    {
+        onStep(done, _bestCost < _toldCost ? _best : null);
+        _toldCost = _bestCost;
     }
 
     private void Remember(long[] values)

@@ -1,4 +1,3 @@
-using System.Text;
 using Practice.Domain.Plans;
 using Practice.Domain.Practices;
 using Practice.Handouts;
@@ -101,7 +100,7 @@ public sealed class PrintPlan(
         };
         var pdf = HandoutPdf.Render(Build(kind)(version.Plan, practice, options));
         await audit.Note(desk.Note("plan-printed", versionId, calendar.Now), cancel);
-        return new PrintedPlan(pdf, FileName(version, kind));
+        return new PrintedPlan(pdf, FileName(version, kind, variant));
     }
 
     /// <summary>Whether a plan has what a paper is about.</summary>
@@ -128,14 +127,17 @@ public sealed class PrintPlan(
             _ => LoadingHandout.Build,
         };
 
-    /// <summary>Letters and digits of any script stay, all else becomes a hyphen.</summary>
-    private static string FileName(PlanVersion version, PaperKind kind)
-    {
-        var words = $"{version.Plan.Header.ClientName} {version.Plan.Header.RaceName}";
-        var safe = new StringBuilder();
-        foreach (var rune in words.EnumerateRunes())
-            safe.Append(Rune.IsLetterOrDigit(rune) ? rune.ToString() : "-");
-        var which = kind == PaperKind.Loading ? "" : $"-{kind.ToString().ToLowerInvariant()}";
-        return $"{safe.ToString().Trim('-')}{which}-v{version.Number}.pdf";
-    }
+    private static string FileName(PlanVersion version, PaperKind kind, PaperVariant variant) =>
+        PaperName.Of(
+            version.Plan.Header.ClientName,
+            version.Plan.Header.RaceName,
+            kind == PaperKind.Loading ? "" : kind.ToString().ToLowerInvariant(),
+            variant switch
+            {
+                PaperVariant.NumberFree => "number-free",
+                PaperVariant.LargePrint => "large-print",
+                _ => "",
+            },
+            $"v{version.Number}"
+        );
 }

@@ -1,4 +1,3 @@
-using System.Text;
 using Practice.Domain.Foods;
 using Practice.Domain.Practices;
 using Practice.Domain.Rehearsals;
@@ -60,6 +59,7 @@ public sealed class PrintRehearsal(
             rehearsal,
             HandoutPdf.Render(RehearsalSheet.Build(rehearsal, practice, options)),
             "rehearsal",
+            numberFree,
             cancel
         );
     }
@@ -95,6 +95,7 @@ public sealed class PrintRehearsal(
             file.Rehearsal.Value,
             HandoutPdf.Render(TrialReport.Build(trial, practice)),
             "trial",
+            false,
             cancel
         );
     }
@@ -104,16 +105,19 @@ public sealed class PrintRehearsal(
         Rehearsal rehearsal,
         byte[] pdf,
         string what,
+        bool isNumberFree,
         CancellationToken cancel
     )
     {
         await audit.Note(desk.Note($"{what}-printed", rehearsal.Id, calendar.Now), cancel);
-        var name = new StringBuilder();
-        foreach (var rune in rehearsal.Plan.Header.ClientName.EnumerateRunes())
-            name.Append(Rune.IsLetterOrDigit(rune) ? rune.ToString() : "-");
         return new PrintedPlan(
             pdf,
-            $"{name.ToString().Trim('-')}-{what}-{rehearsal.RunOn:uuuu-MM-dd}.pdf"
+            PaperName.Of(
+                rehearsal.Plan.Header.ClientName,
+                what,
+                isNumberFree ? "number-free" : "",
+                $"{rehearsal.RunOn:uuuu-MM-dd}"
+            )
         );
     }
 }

@@ -81,6 +81,19 @@ public sealed class BuildTests
     }
 
     [Fact]
+    public void Progress_is_told_all_the_way_and_never_goes_back()
+    {
+        var told = new List<double>();
+        var progress = new Reports(report => told.Add(report.Fraction));
+
+        MenuBuild.Of(Sample.Eve(), progress, CancellationToken.None, solves: 6);
+
+        Assert.Equal(told.Order(), told);
+        Assert.Equal(1, told[^1], 1e-9);
+        Assert.All(told.Zip(told.Skip(1), (a, b) => b - a), step => Assert.True(step < 0.35));
+    }
+
+    [Fact]
     public void Locked_portions_stay_as_they_are_even_where_they_make_an_odd_meal()
     {
         var request = Sample.Eve();
