@@ -7,15 +7,15 @@ namespace Practice.Benchmarks;
 /// <summary>How good menus are: against what column generation proves that no menu goes below.</summary>
 internal static class BoundBenchmark
 {
-    public static void Run(int clients)
+    public static void Run(int from, int to)
     {
         Console.WriteLine(
             """
-            | client | bound | first menu | menu | above the bound |
-            |---|---|---|---|---|
+            | client | bound of mixtures | bound of menus | first menu | menu | above mixtures | above menus |
+            |---|---|---|---|---|---|---|
             """
         );
-        foreach (var client in Enumerable.Range(1, clients).Select(GeneratedClients.Of))
+        foreach (var client in Enumerable.Range(from, to - from + 1).Select(GeneratedClients.Of))
         {
             var model = MenuModel.ToFill(client.Request);
             long[]? first = null;
@@ -23,12 +23,15 @@ internal static class BoundBenchmark
             menu.Run(Improvement.UsualSolves(model), (_, _) => { }, CancellationToken.None);
             using var generation = new ColumnGeneration(model, menu.Values);
             var bound = generation.Bound();
+            var ofMenus = generation.BoundOfWholeMeals() ?? bound;
             Console.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"| {client.Seed} | {bound:0} | {model.CostOf(first!)} | {menu.Cost} | {100 * (menu.Cost - bound) / bound:0.0} % |"
+                    $"| {client.Seed} | {bound:0} | {ofMenus:0} | {model.CostOf(first!)} | {menu.Cost} | {Above(bound):0.0} % | {Above(ofMenus):0.0} % |"
                 )
             );
+
+            double Above(double floor) => 100 * (menu.Cost - floor) / floor;
         }
     }
 }

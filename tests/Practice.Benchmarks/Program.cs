@@ -4,7 +4,7 @@ using Practice.Benchmarks;
 using Practice.Planner;
 
 // planner [clients]       speed and quality of menus on made-up clients, as a table
-// bound [clients]         how far menus are from what column generation proves to be the best possible
+// bound [from] [to]       how far menus are from what column generation and branching prove to be the best possible
 // monolith [clients]      the same menus by one constraint model, for comparison
 // explain                 how long "what would help?" takes where limits clash
 // menus [from] [to]       menus of made-up clients, to be read
@@ -25,7 +25,7 @@ switch (args.FirstOrDefault())
         MonolithBenchmark.Run(Number(1, 10));
         return 0;
     case "bound":
-        BoundBenchmark.Run(Number(1, 10));
+        BoundBenchmark.Run(Number(1, 1), Number(2, 10));
         return 0;
     case "menus":
         foreach (var seed in Enumerable.Range(Number(1, 1), Number(2, 3) - Number(1, 1) + 1))
@@ -51,7 +51,7 @@ switch (args.FirstOrDefault())
         return 0;
     default:
         Console.Error.WriteLine(
-            "planner [clients] | bound [clients] | monolith [clients] | explain | menus [from] [to] | handouts | course [races] | fuel [races] | attack [minutes] | suspects"
+            "planner [clients] | bound [from] [to] | monolith [clients] | explain | menus [from] [to] | handouts | course [races] | fuel [races] | attack [minutes] | suspects"
         );
         return 1;
 }

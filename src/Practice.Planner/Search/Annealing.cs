@@ -65,6 +65,23 @@ internal sealed class Annealing
         Descend(cancel);
     }
 
+    /// <summary>
+    /// Every two plates of a day take the best of their meals until none helps: they can be better together where neither
+    /// is alone. Time grows with the square of the number of meals.
+    /// </summary>
+    public void DescendByPairs(CancellationToken cancel)
+    {
+        long cost;
+        do
+        {
+            cost = Cost;
+            for (var one = 0; one < _picked.Length; one++)
+                foreach (var other in _platesOfSameDay[one].Where(p => p > one))
+                    if (!cancel.IsCancellationRequested)
+                        TakeBestOf(one, other);
+        } while (Cost < cost);
+    }
+
     // one plate takes another meal, or two of a day do
     private void Move(Random random, double warmth)
     {
@@ -106,6 +123,21 @@ internal sealed class Annealing
                 improved |= best != was;
             }
         }
+    }
+
+    private void TakeBestOf(int one, int other)
+    {
+        var (bestOne, bestOther, bestCost) = (_picked[one], _picked[other], Cost);
+        for (var i = 0; i < _meals[one].Length; i++)
+        for (var j = 0; j < _meals[other].Length; j++)
+        {
+            Pick(one, i);
+            Pick(other, j);
+            if (Cost < bestCost)
+                (bestOne, bestOther, bestCost) = (i, j, Cost);
+        }
+        Pick(one, bestOne);
+        Pick(other, bestOther);
     }
 
     private void Pick(int plate, int meal)

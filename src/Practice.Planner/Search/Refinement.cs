@@ -5,7 +5,7 @@ namespace Practice.Planner.Search;
 /// <summary>
 /// Makes a first menu good. A mixture of meals tells by its prices what the days are short of; meals that are cheap by
 /// them are looked for and mixed in, again and again. Then menus are put together from the meals nearest to the mixture
-/// and polished, and the good meals met on the way are mixed in, twice.
+/// and polished, and the good meals met on the way are mixed in, a few times over.
 /// </summary>
 internal sealed class Refinement(MenuModel model, OnStep onStep, CancellationToken cancel)
 {
@@ -31,7 +31,7 @@ internal sealed class Refinement(MenuModel model, OnStep onStep, CancellationTok
     // how many meals a plate: few find the best of them, many leave room
     private static readonly int[] NearestAtFirst = [20, 35, 50, 25];
     private static readonly int[] NearestLater = [30, 50];
-    private const int LaterRounds = 2;
+    private const int LaterRounds = 3;
 
     private static readonly PolishingPace Pace = new(300, 2000);
 
@@ -122,6 +122,7 @@ internal sealed class Refinement(MenuModel model, OnStep onStep, CancellationTok
         ];
         var annealing = new Annealing(model, meals);
         annealing.Run(Moves, Hot, seed, cancel);
+        annealing.DescendByPairs(cancel);
         Meal[] picked = [.. annealing.Picked];
         var polishing = new Polishing(model, meals, picked, seed);
         var values = polishing.Run(Pace, cancel);
