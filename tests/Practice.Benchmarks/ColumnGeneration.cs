@@ -23,7 +23,6 @@ internal sealed class ColumnGeneration : IDisposable
     private readonly MenuModel _model;
     private readonly long[] _menu;
     private readonly Mixture _mixture;
-    private Proof _best = new(double.NegativeInfinity, [], []);
 
     public ColumnGeneration(MenuModel model, long[] menu)
     {
@@ -32,10 +31,9 @@ internal sealed class ColumnGeneration : IDisposable
         foreach (var meal in meals)
             _mixture.Add(plate, meal);
         foreach (var plate in model.Plates)
-            _mixture.Add(plate.Index, MealOn(plate, v => menu[v]));
+            _mixture.Add(plate.Index, MealOn(plate, menu));
     }
 
-    /// <summary>What no menu costs less than, not even one that mixes meals.</summary>
     public double Bound()
     {
         // a quick start: what a search finds need not be found by proof
@@ -43,62 +41,19 @@ internal sealed class ColumnGeneration : IDisposable
         for (var look = 0; look < Looks && _mixture.Mix(); look++)
             bargains.AddTo(_mixture);
 
+        var best = double.NegativeInfinity;
         var idle = 0;
         (double Floor, double Ceiling)[]? smooth = null;
         for (var round = 0; round < Rounds && idle < IdleRounds && _mixture.Mix(); round++)
         {
             smooth = smooth is null || round < 3 ? [.. _mixture.Prices] : Mixed(smooth);
-            var proof = Lagrangian(smooth);
-            idle = proof.Bound > _best.Bound ? 0 : idle + 1;
-            if (idle == 0)
-                _best = proof;
-            if (_mixture.Cost - _best.Bound < CloseEnough * Math.Abs(_mixture.Cost))
+            var bound = Lagrangian(smooth);
+            idle = bound > best ? 0 : idle + 1;
+            best = Math.Max(best, bound);
+            if (_mixture.Cost - best < CloseEnough * Math.Abs(_mixture.Cost))
                 break;
         }
-        return _best.Bound;
-    }
-
-    /// <summary>
-    /// What no menu costs less than, mixtures left out: a menu no dearer than the known one has only meals that, by the
-    /// prices of the bound, are dearer than the cheapest of their plate by no more than the gap. They are all found, and
-    /// the best menu of them is sought by branch and bound. The known menu's cost when nothing is better.
-    /// </summary>
-    /// <returns>The bound; null when there are too many such meals.</returns>
-    public double? BoundOfWholeMeals()
-    {
-        var known = _model.CostOf(_menu);
-        var costs = Scaled(_best.Costs);
-        var meals = new List<Meal>?[_model.Plates.Count];
-        Parallel.ForEach(
-            _model.Plates,
-            plate =>
-            {
-                var ceiling = known - _best.Bound + _best.CheapestOf[plate.Index];
-                meals[plate.Index] = new Enumeration(
-                    _model,
-                    plate,
-                    costs,
-                    Scale,
-                    (long)Math.Ceiling(Scale * ceiling)
-                ).All();
-            }
-        );
-        if (meals.Contains(null))
-            return null;
-        Meal[][] priced =
-        [
-            .. _model.Plates.Select(plate =>
-            {
-                var draw = new MealDraw(_model, plate);
-                return meals[plate.Index]!.Select(draw.Priced).ToArray();
-            }),
-        ];
-        var bound = BestOfMeals.Bound(
-            _model,
-            priced,
-            [.. _model.Plates.Select(p => MealOn(p, v => _menu[v]))]
-        );
-        return Math.Clamp(bound, _best.Bound, known);
+        return best;
     }
 
     public void Dispose() => _mixture.Dispose();
@@ -112,7 +67,7 @@ internal sealed class ColumnGeneration : IDisposable
         ];
 
     // what the cheapest meals cost once the shared rows are paid for by their prices
-    private Proof Lagrangian((double Floor, double Ceiling)[] prices)
+    private double Lagrangian((double Floor, double Ceiling)[] prices)
     {
         var value = 0.0;
         for (var r = 0; r < prices.Length; r++)
@@ -132,41 +87,32 @@ internal sealed class ColumnGeneration : IDisposable
             value += bound;
             _mixture.Add(plate, meal);
         }
-        return new Proof(value, costs, [.. found.Select(f => f.Bound)]);
+        return value;
     }
 
     // a meal, and what no meal of the plate costs less than
     private (double Bound, Meal Meal) Price(Plate plate, double[] unscaled)
     {
-        var costs = Scaled(unscaled);
+        var costs = new long[_model.Variables.Count];
+        for (var v = plate.FirstVariable; v < plate.FirstVariable + plate.VariableCount; v++)
+            costs[v] = (long)Math.Floor(Scale * unscaled[v]);
         var rows = _model
             .Rows.Where(r => r.Plate == plate.Index)
             .Select(r => r.IsHard ? r : r.Priced(Scale * r.Price));
         var pricing = new PartialModel(_model, _menu, [plate.Index], rows, costs, false);
         var answer = Solver.Solve(pricing.Model, Effort.Day, CancellationToken.None);
         var values = answer.Values is null ? _menu : pricing.Merge(answer.Values);
-        return (answer.Bound / Scale, MealOn(plate, v => values[v]));
+        return (answer.Bound / Scale, MealOn(plate, values));
     }
 
-    // rounded down: a bound by them holds
-    private static long[] Scaled(double[] costs) =>
-        [.. costs.Select(c => (long)Math.Floor(Scale * c))];
-
-    /// <summary>The meal that a solution lays on a plate, without its price.</summary>
-    internal static Meal MealOn(Plate plate, Func<int, long> value) =>
+    private static Meal MealOn(Plate plate, long[] values) =>
         new(
-            plate.Patterns.Single(p => value(p.Chosen) == 1),
+            plate.Patterns.Single(p => values[p.Chosen] == 1),
             [
                 .. plate
-                    .Candidates.Where(c => value(c.Present) == 1)
-                    .Select(c => new Helping(c, (int)value(c.Amount))),
+                    .Candidates.Where(c => values[c.Present] == 1)
+                    .Select(c => new Helping(c, (int)values[c.Amount])),
             ],
             0
         );
-
-    /// <summary>A bound and where it comes from.</summary>
-    /// <param name="Bound">No menu costs less.</param>
-    /// <param name="Costs">What each variable costs by its prices.</param>
-    /// <param name="CheapestOf">For each plate, what no meal costs less than by them.</param>
-    private sealed record Proof(double Bound, double[] Costs, double[] CheapestOf);
 }

@@ -4,7 +4,7 @@ using Practice.Benchmarks;
 using Practice.Planner;
 
 // planner [clients]       speed and quality of menus on made-up clients, as a table
-// bound [from] [to]       how far menus are from what column generation and branching prove to be the best possible
+// bound [from] [to]       how far menus are from what column generation proves to be the best possible
 // monolith [clients]      the same menus by one constraint model, for comparison
 // explain                 how long "what would help?" takes where limits clash
 // menus [from] [to]       menus of made-up clients, to be read
