@@ -220,6 +220,7 @@ public static class PracticeServices
             .AddSingleton<TodaysWork>()
             .AddSingleton<DemoRehearsals>()
             .AddSingleton<DemoCourses>()
+            .AddSingleton<UnfinishedDemo>()
             .AddSingleton<DemoPlans>()
             .AddHostedService(provider => provider.GetRequiredService<DemoPlans>())
             .AddScoped<DemoPractice>();

@@ -3,6 +3,7 @@ using Microsoft.Extensions.Hosting;
 using Practice.Domain.Caseload;
 using Practice.Domain.Plans;
 using Practice.Service.Desks;
+using Practice.Service.Hosting;
 using Practice.Service.Plans;
 
 namespace Practice.Service.Demo;
@@ -20,7 +21,9 @@ public sealed class DemoPlans(
     SaveDraft save,
     IssuePlan issue,
     DemoCourses courses,
-    DemoRehearsals rehearsals
+    DemoRehearsals rehearsals,
+    UnfinishedDemo unfinished,
+    PracticeSettings settings
 ) : BackgroundService
 {
     private readonly Channel<DemoPlanOrder> _orders = Channel.CreateUnbounded<DemoPlanOrder>();
@@ -39,11 +42,21 @@ public sealed class DemoPlans(
     /// <inheritdoc />
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
+        if (settings.Demo && IsDone)
+            await Resume(stoppingToken);
         await foreach (var order in _orders.Reader.ReadAllAsync(stoppingToken))
         {
             await Make(order, stoppingToken);
             Interlocked.Decrement(ref _open);
         }
+    }
+
+    // a first run that was stopped early left plans unmade
+    private async Task Resume(CancellationToken cancel)
+    {
+        await Opening.Over(cancel);
+        foreach (var order in await unfinished.Orders(cancel))
+            Queue(order);
     }
 
     private async Task Make(DemoPlanOrder order, CancellationToken cancel)
