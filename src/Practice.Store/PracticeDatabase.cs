@@ -87,15 +87,27 @@ public sealed class PracticeDatabase : IAsyncDisposable
         ArgumentNullException.ThrowIfNull(certificate);
         var application = ApplicationRole.ConnectionFor(ownerConnection);
         await using var source = PracticeDbOptions.Source(ownerConnection);
-        await using var db = PracticeDbOptions.Open(source);
         await ApplicationRole.EnsureAsync(source, application, cancel);
+        // a certificate may be new since the last start
+        if (certificate.Current is not null || !await UpToDate.IsMarkedAsync(source, cancel))
+            await BringUpToDateAsync(source, certificate, cancel);
+        return application;
+    }
+
+    private static async Task BringUpToDateAsync(
+        NpgsqlDataSource source,
+        KeyCertificate certificate,
+        CancellationToken cancel
+    )
+    {
+        await using var db = PracticeDbOptions.Open(source);
         await using var turn = await TakeTurnAsync(source, cancel);
         // EF compares model and snapshot before it finds nothing to do
         if ((await db.Database.GetPendingMigrationsAsync(cancel)).Any())
             await db.Database.MigrateAsync(cancel);
         await WrapKeys.RunAsync(db, certificate, cancel);
         await SealHealthAsync(db, source, certificate, cancel);
-        return application;
+        await UpToDate.MarkAsync(source, cancel);
     }
 
     /// <summary>Seals what a migration left plain, with the keys as the application will have them.</summary>
@@ -108,7 +120,7 @@ public sealed class PracticeDatabase : IAsyncDisposable
     {
         await using var keys = new ServiceCollection()
             .AddLogging()
-            .AddScoped(_ => PracticeDbOptions.Open(source))
+            .AddSingleton(source)
             .AddKeyRing(certificate)
             .BuildServiceProvider();
         await using var owner = await source.OpenConnectionAsync(cancel);

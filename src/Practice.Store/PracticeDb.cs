@@ -1,4 +1,3 @@
-using Microsoft.AspNetCore.DataProtection.EntityFrameworkCore;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
 using Practice.Domain.Caseload;
@@ -22,8 +21,7 @@ namespace Practice.Store;
 
 /// <summary>The database as one practice sees it. Without a practice it is empty.</summary>
 internal sealed class PracticeDb(DbContextOptions<PracticeDb> options, HealthSeal? seal = null)
-    : IdentityUserContext<Account, Guid>(options),
-        IDataProtectionKeyContext
+    : IdentityUserContext<Account, Guid>(options)
 {
     /// <summary>
     /// The practice whose rows are seen. It reaches the database with each opening of the connection, so it is set
@@ -62,7 +60,7 @@ internal sealed class PracticeDb(DbContextOptions<PracticeDb> options, HealthSea
     public DbSet<MailServer> MailServers => Set<MailServer>();
     public DbSet<Letter> Letters => Set<Letter>();
     public DbSet<LetterDue> LettersDue => Set<LetterDue>();
-    public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
+    public DbSet<ProtectionKey> ProtectionKeys => Set<ProtectionKey>();
 
     protected override void OnModelCreating(ModelBuilder builder)
     {

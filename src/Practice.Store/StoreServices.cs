@@ -65,7 +65,10 @@ public static class StoreServices
         services.AddStore(contexts => new BackgroundStore(contexts));
         services.AddStore(contexts => new PhoneLinkStore(contexts));
         services.AddStore(contexts => new FeedbackStore(contexts));
-        services.AddStore(contexts => new PracticeStore(contexts));
+        services.AddSingleton(provider => new PracticeStore(
+            provider.GetRequiredService<IDbContextFactory<PracticeDb>>(),
+            provider.GetRequiredService<NpgsqlDataSource>()
+        ));
         services.AddStore(contexts => new AuditLog(contexts));
         services.AddStore(contexts => new SessionStore(contexts));
         services.AddStore(contexts => new InvitationStore(contexts));

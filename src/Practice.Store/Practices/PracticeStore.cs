@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
+using Npgsql;
 using Practice.Domain.Caseload;
 using Practice.Domain.Practices;
 using Practice.Store.Accounts;
@@ -10,8 +11,10 @@ namespace Practice.Store.Practices;
 public sealed class PracticeStore
 {
     private readonly IDbContextFactory<PracticeDb> _contexts;
+    private readonly NpgsqlDataSource _source;
 
-    internal PracticeStore(IDbContextFactory<PracticeDb> contexts) => _contexts = contexts;
+    internal PracticeStore(IDbContextFactory<PracticeDb> contexts, NpgsqlDataSource source) =>
+        (_contexts, _source) = (contexts, source);
 
     public async Task<OnFile<PracticeProfile>?> Find(Guid practiceId, CancellationToken cancel)
     {
@@ -22,8 +25,11 @@ public sealed class PracticeStore
     /// <summary>Whether any practice lives here; a fresh installation has none.</summary>
     public async Task<bool> AnyYet(CancellationToken cancel)
     {
-        await using var db = _contexts.CreateDbContext();
-        return await db.Register.AnyAsync(cancel);
+        // the first page waits for this, and need not wait for EF's model
+        await using var question = _source.CreateCommand(
+            "select exists (select from registered_practice)"
+        );
+        return await question.ExecuteScalarAsync(cancel) is true;
     }
 
     /// <summary>Keys of all practices, oldest first: for work that goes through them one by one.</summary>

@@ -1,5 +1,7 @@
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.DataProtection.KeyManagement;
 using Microsoft.Extensions.DependencyInjection;
+using Npgsql;
 
 namespace Practice.Store.Sealing;
 
@@ -11,10 +13,15 @@ internal static class KeyRing
         KeyCertificate certificate
     )
     {
-        var keys = services
-            .AddDataProtection()
-            .PersistKeysToDbContext<PracticeDb>()
-            .SetApplicationName("practice");
+        var keys = services.AddDataProtection().SetApplicationName("practice");
+        services
+            .AddOptions<KeyManagementOptions>()
+            .Configure<IServiceProvider>(
+                (options, provider) =>
+                    options.XmlRepository = new KeyTable(
+                        provider.GetRequiredService<NpgsqlDataSource>
+                    )
+            );
         if (certificate.Current is { } current)
             keys.ProtectKeysWithCertificate(current);
         if (certificate.Former is { } former)

@@ -22,9 +22,9 @@ internal static class WrapKeys
         if (certificate.Current is not { } current)
             return;
         var encryptor = new CertificateXmlEncryptor(current, NullLoggerFactory.Instance);
-        foreach (var key in await owner.DataProtectionKeys.ToListAsync(cancel))
+        foreach (var key in await owner.ProtectionKeys.ToListAsync(cancel))
         {
-            var xml = XElement.Parse(key.Xml!);
+            var xml = XElement.Parse(key.Xml);
             var secrets = xml.Descendants()
                 .Where(e => (bool?)e.Attribute(Protection + "requiresEncryption") == true)
                 .ToList();
