@@ -11,8 +11,8 @@ internal static class BoundBenchmark
     {
         Console.WriteLine(
             """
-            | client | bound | first menu | menu | above the bound |
-            |---|---|---|---|---|
+            | client | no mixture below | no menu below | first menu | menu | above the mixture | above what a menu can cost |
+            |---|---|---|---|---|---|---|
             """
         );
         foreach (var client in Enumerable.Range(from, to - from + 1).Select(GeneratedClients.Of))
@@ -22,13 +22,16 @@ internal static class BoundBenchmark
             var menu = MenuBuild.Begin(model, (_, better) => first ??= better, default);
             menu.Run(Improvement.UsualSolves(model), (_, _) => { }, CancellationToken.None);
             using var generation = new ColumnGeneration(model, menu.Values);
-            var bound = generation.Bound();
+            var mixed = generation.Bound();
+            var whole = new WholeMenus(model, mixed).Bound(menu.Cost);
             Console.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"| {client.Seed} | {bound:0} | {model.CostOf(first!)} | {menu.Cost} | {100 * (menu.Cost - bound) / bound:0.0} % |"
+                    $"| {client.Seed} | {mixed.Value:0} | {whole:0} | {model.CostOf(first!)} | {menu.Cost} | {Above(mixed.Value):0.0} % | {Above(whole):0.0} % |"
                 )
             );
+
+            double Above(double bound) => 100 * (menu.Cost - bound) / bound;
         }
     }
 }

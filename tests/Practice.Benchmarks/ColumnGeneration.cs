@@ -34,23 +34,24 @@ internal sealed class ColumnGeneration : IDisposable
             _mixture.Add(plate.Index, MealOn(plate, menu));
     }
 
-    public double Bound()
+    public MixedBound Bound()
     {
         // a quick start: what a search finds need not be found by proof
         var bargains = new Bargains(_model, 1);
         for (var look = 0; look < Looks && _mixture.Mix(); look++)
             bargains.AddTo(_mixture);
 
-        var best = double.NegativeInfinity;
+        var best = new MixedBound(double.NegativeInfinity, [], [], []);
         var idle = 0;
         (double Floor, double Ceiling)[]? smooth = null;
         for (var round = 0; round < Rounds && idle < IdleRounds && _mixture.Mix(); round++)
         {
             smooth = smooth is null || round < 3 ? [.. _mixture.Prices] : Mixed(smooth);
             var bound = Lagrangian(smooth);
-            idle = bound > best ? 0 : idle + 1;
-            best = Math.Max(best, bound);
-            if (_mixture.Cost - best < CloseEnough * Math.Abs(_mixture.Cost))
+            idle = bound.Value > best.Value ? 0 : idle + 1;
+            if (idle == 0)
+                best = bound;
+            if (_mixture.Cost - best.Value < CloseEnough * Math.Abs(_mixture.Cost))
                 break;
         }
         return best;
@@ -67,7 +68,7 @@ internal sealed class ColumnGeneration : IDisposable
         ];
 
     // what the cheapest meals cost once the shared rows are paid for by their prices
-    private double Lagrangian((double Floor, double Ceiling)[] prices)
+    private MixedBound Lagrangian((double Floor, double Ceiling)[] prices)
     {
         var value = 0.0;
         for (var r = 0; r < prices.Length; r++)
@@ -87,7 +88,12 @@ internal sealed class ColumnGeneration : IDisposable
             value += bound;
             _mixture.Add(plate, meal);
         }
-        return value;
+        return new MixedBound(
+            value,
+            costs,
+            [.. found.Select(f => f.Bound)],
+            [.. _model.Plates.Select(p => _mixture.Nearest(p.Index).ToArray())]
+        );
     }
 
     // a meal, and what no meal of the plate costs less than
@@ -116,3 +122,15 @@ internal sealed class ColumnGeneration : IDisposable
             0
         );
 }
+
+/// <summary>A bound with its proof: whatever a menu costs above it, its meals cost above the least of their plates.</summary>
+/// <param name="Value">No menu costs less.</param>
+/// <param name="Costs">What one of each variable costs once the rows of several plates are paid for.</param>
+/// <param name="LeastOfPlate">No meal of the plate costs less by these.</param>
+/// <param name="Met">Meals met on the way.</param>
+internal sealed record MixedBound(
+    double Value,
+    double[] Costs,
+    double[] LeastOfPlate,
+    Meal[][] Met
+);

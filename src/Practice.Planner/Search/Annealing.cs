@@ -164,17 +164,14 @@ internal sealed class Annealing
 
     private (int, long)[][][] AddsOf(MenuModel model)
     {
-        var touches = new List<(int Row, long Coefficient)>?[model.Variables.Count];
-        for (var r = 0; r < _rows.Length; r++)
-        for (var i = 0; i < _rows[r].Variables.Length; i++)
-            (touches[_rows[r].Variables[i]] ??= []).Add((r, _rows[r].Coefficients[i]));
+        var touches = Touches.Of(model, _rows);
         return [.. _meals.Select(meals => meals.Select(AddsOf).ToArray())];
 
         (int, long)[] AddsOf(Meal meal)
         {
             var adds = new SortedDictionary<int, long>();
             foreach (var (variable, value) in meal.Values)
-            foreach (var (row, coefficient) in touches[variable] ?? [])
+            foreach (var (row, coefficient) in touches[variable])
                 adds[row] = adds.GetValueOrDefault(row) + coefficient * value;
             return [.. adds.Where(a => a.Value != 0).Select(a => (a.Key, a.Value))];
         }

@@ -41,7 +41,7 @@ internal sealed class Bargains
         var found = new Meal[_model.Plates.Count][];
         Parallel.ForEach(
             _model.Plates,
-            plate => found[plate.Index] = FoundOn(plate, mixture.Nearest(plate.Index), costs)
+            plate => found[plate.Index] = FoundOn(plate, [.. mixture.Nearest(plate.Index)], costs)
         );
         foreach (var (plate, meals) in found.Index())
         foreach (var meal in meals)

@@ -18,16 +18,13 @@ internal sealed class Mixture : IDisposable
     private readonly MealDraw[] _draws;
     private readonly HashSet<long>[] _known;
     private readonly List<(Meal Meal, Google.OrTools.LinearSolver.Variable Share)>[] _meals;
-    private readonly Meal[][] _nearest;
+    private readonly (Meal Meal, double Dearer)[][] _nearest;
 
     public Mixture(MenuModel model)
     {
         _model = model;
         SharedRows = [.. model.Rows.Where(r => r.Plate < 0)];
-        _touches = [.. model.Variables.Select(_ => new List<(int, long)>())];
-        for (var r = 0; r < SharedRows.Length; r++)
-        for (var i = 0; i < SharedRows[r].Variables.Length; i++)
-            _touches[SharedRows[r].Variables[i]].Add((r, SharedRows[r].Coefficients[i]));
+        _touches = Touches.Of(model, SharedRows);
 
         _solver =
             Google.OrTools.LinearSolver.Solver.CreateSolver("GLOP")
@@ -47,7 +44,7 @@ internal sealed class Mixture : IDisposable
         [
             .. model.Plates.Select(_ => new List<(Meal, Google.OrTools.LinearSolver.Variable)>()),
         ];
-        _nearest = [.. model.Plates.Select(_ => Array.Empty<Meal>())];
+        _nearest = [.. model.Plates.Select(_ => Array.Empty<(Meal, double)>())];
     }
 
     /// <summary>The rows that span several plates.</summary>
@@ -89,8 +86,7 @@ internal sealed class Mixture : IDisposable
             [
                 .. _meals[plate]
                     .Select(m => (m.Meal, Dearer: m.Share.ReducedCost()))
-                    .OrderBy(m => m.Dearer)
-                    .Select(m => m.Meal),
+                    .OrderBy(m => m.Dearer),
             ];
         Prices = [.. SharedRows.Select((_, r) => (Dual(_atLeast[r]), Dual(_atMost[r])))];
         return true;
@@ -102,7 +98,7 @@ internal sealed class Mixture : IDisposable
     {
         var narrow = new Mixture(_model);
         foreach (var plate in _model.Plates)
-        foreach (var meal in _nearest[plate.Index].Take(many))
+        foreach (var meal in Nearest(plate.Index).Take(many))
             narrow.Add(plate.Index, meal);
         return narrow;
     }
@@ -111,7 +107,11 @@ internal sealed class Mixture : IDisposable
     public IReadOnlyList<(double Floor, double Ceiling)> Prices { get; private set; } = [];
 
     /// <summary>Meals of a plate, those first that are in the mixture or would make it the least dearer.</summary>
-    public IReadOnlyList<Meal> Nearest(int plate) => _nearest[plate];
+    public IEnumerable<Meal> Nearest(int plate) => _nearest[plate].Select(m => m.Meal);
+
+    /// <summary>Those of them that a menu of these meals can hold which costs so much more than the mixture.</summary>
+    public IEnumerable<Meal> Nearest(int plate, double more) =>
+        _nearest[plate].TakeWhile(m => m.Dearer <= more).Select(m => m.Meal);
 
     /// <summary>What one of each variable costs by itself once the shared rows are paid for at some prices.</summary>
     /// <param name="prices">One for each shared row.</param>

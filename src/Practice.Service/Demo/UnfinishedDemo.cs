@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Practice.Domain.Caseload;
+using Practice.Domain.Plans;
 using Practice.Service.Desks;
 using Practice.Store.Practices;
 using Practice.Store.Races;
@@ -16,7 +18,7 @@ public sealed class UnfinishedDemo(
     // some of the demo's races were run last weekend, some are months away
     private static readonly Period Around = Period.FromYears(1);
 
-    /// <summary>Demo clients with the race they are invented with, where it has no plan.</summary>
+    /// <summary>Demo clients with the race they are invented with, where it has no plan or half of one.</summary>
     internal async Task<ImmutableArray<DemoPlanOrder>> Orders(CancellationToken cancel)
     {
         if (await Owner(cancel) is not { } desk)
@@ -28,12 +30,17 @@ public sealed class UnfinishedDemo(
             .. from demo in DemoCaseload.Clients(today)
             where demo.Plan != DemoPlan.None
             from race in entered
-            where race.LatestPlan is null
+            where !IsMade(race.LatestPlan, demo.Plan)
             where race.RaceName == demo.Race.Name
             where race.ClientName == $"{demo.GivenName} {demo.FamilyName}"
             select new DemoPlanOrder(desk, race.RaceId, demo),
         ];
     }
+
+    // a first draft in the place of an issued plan: that run was stopped while the menu was made
+    private static bool IsMade(PlanMark? latest, DemoPlan wanted) =>
+        latest is not null
+        && !(wanted == DemoPlan.Issued && latest is { Number: 1, Status: PlanStatus.Draft });
 
     private async Task<Desk?> Owner(CancellationToken cancel)
     {
