@@ -23,7 +23,10 @@ internal static class BoundBenchmark
             menu.Run(Improvement.UsualSolves(model), (_, _) => { }, CancellationToken.None);
             using var generation = new ColumnGeneration(model, menu.Values);
             var mixed = generation.Bound();
-            var whole = new WholeMenus(model, mixed).Bound(menu.Cost);
+            var whole = new WholeMenus(model, mixed).Bound(
+                [.. model.Plates.Select(p => ColumnGeneration.MealOn(p, menu.Values))],
+                menu.Cost
+            );
             Console.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,

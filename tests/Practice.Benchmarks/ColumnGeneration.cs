@@ -111,7 +111,7 @@ internal sealed class ColumnGeneration : IDisposable
         return (answer.Bound / Scale, MealOn(plate, values));
     }
 
-    private static Meal MealOn(Plate plate, long[] values) =>
+    public static Meal MealOn(Plate plate, long[] values) =>
         new(
             plate.Patterns.Single(p => values[p.Chosen] == 1),
             [

@@ -16,18 +16,29 @@ internal sealed class WholeMenus(MenuModel model, MixedBound bound)
     // more than these and neither the list nor the search comes to an end
     private const int MostMeals = 8000;
 
+    // what is computed in floating point is trusted to this
+    private const double Rounding = 1;
+
     private const string Effort = "num_workers:2 linearization_level:2 max_time_in_seconds:90";
 
     private readonly Row[] _sharedRows = [.. model.Rows.Where(r => r.Plate < 0)];
 
     /// <summary>What is proven, in tenths of the way from the bound to a menu.</summary>
-    /// <param name="menu">What the menu costs.</param>
-    public double Bound(long menu)
+    /// <param name="menu">The menu's meals, plate by plate.</param>
+    /// <param name="menuCost">What the menu costs.</param>
+    public double Bound(Meal[] menu, long menuCost)
     {
+        // the search must judge a menu as the planner does, or its proofs are worth nothing
+        var judge = new CpSolver();
+        if (
+            judge.Solve(Choice([.. menu.Select(meal => (Meal[])[meal])])) != CpSolverStatus.Optimal
+            || Math.Abs(judge.ObjectiveValue - menuCost) > Rounding
+        )
+            throw new InvalidOperationException($"The menu does not cost {menuCost} here.");
         var proven = bound.Value;
         for (var part = 1; part <= Parts; part++)
         {
-            var cost = bound.Value + part * (menu - bound.Value) / Parts;
+            var cost = bound.Value + part * (menuCost - bound.Value) / Parts;
             if (!IsNoneBelow(cost))
                 break;
             proven = cost;
@@ -48,12 +59,12 @@ internal sealed class WholeMenus(MenuModel model, MixedBound bound)
                 mixture.Add(plate, meal);
             if (!mixture.Mix())
                 return false;
-            if (mixture.Cost >= cost)
+            if (mixture.Cost >= cost + Rounding)
                 return true;
             Meal[][] left =
             [
                 .. model.Plates.Select(p =>
-                    mixture.Nearest(p.Index, cost - mixture.Cost).ToArray()
+                    mixture.Nearest(p.Index, cost - mixture.Cost + Rounding).ToArray()
                 ),
             ];
             if (left.Sum(m => m.Length) == meals.Sum(m => m.Length))
@@ -80,7 +91,7 @@ internal sealed class WholeMenus(MenuModel model, MixedBound bound)
             model.Plates,
             plate =>
             {
-                var ceiling = bound.LeastOfPlate[plate.Index] + cost - bound.Value;
+                var ceiling = bound.LeastOfPlate[plate.Index] + cost - bound.Value + Rounding;
                 var listing = new MealListing(model, plate, bound.Costs);
                 if (listing.Under(ceiling, MostMeals) is not { } all)
                     return;
@@ -88,7 +99,7 @@ internal sealed class WholeMenus(MenuModel model, MixedBound bound)
                 if (
                     bound
                         .Met[plate.Index]
-                        .Any(m => listing.CostOf(m) < ceiling - 1 && !keys.Contains(m.Key))
+                        .Any(m => listing.CostOf(m) < ceiling - Rounding && !keys.Contains(m.Key))
                 )
                     throw new InvalidOperationException("A meal is missing from the list.");
                 meals[plate.Index] = [.. all];
