@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 using Practice.Domain.Clients;
 using Practice.Domain.Foods;
+using Practice.Domain.Practices;
 using Practice.Domain.Screening;
 using Practice.Domain.Screening.Questions;
 using Practice.Service.Clients;
@@ -95,6 +96,34 @@ public class ClientPagesTests(TestPractice practice)
     }
 
     [Fact]
+    public async Task A_form_sent_twice_in_haste_takes_one_client_in()
+    {
+        var page = Open<NewClientPage>();
+        page.WaitForElement("form");
+        await page.Find("#given").ChangeAsync("Ivo");
+        await page.Find("#family").ChangeAsync("Hasty");
+        await page.Find("#born").ChangeAsync("1984-07-30");
+        await page.Find("#sex").ChangeAsync("Male");
+        await page.Find("#height").ChangeAsync("181");
+        await page.Find("#mass").ChangeAsync("74");
+        var form = page.Find("form");
+        Task[] both;
+        await using (var slow = await Practice.HoldUpNewClients())
+        {
+            both = [form.SubmitAsync(), form.SubmitAsync()];
+            await slow.SomebodyWaits();
+        }
+        await Task.WhenAll(both);
+
+        page.WaitForAssertion(() =>
+            Assert.EndsWith("/screening", Navigation.Uri, StringComparison.Ordinal)
+        );
+        Assert.Single(
+            await Practice.Get<FindClients>().Run(Practice.Practitioner, "Hasty", Cancel)
+        );
+    }
+
+    [Fact]
     public async Task What_somebody_else_saved_meanwhile_is_shown_and_not_overwritten()
     {
         var id = await Practice.NewClient();
@@ -182,6 +211,41 @@ public class ClientPagesTests(TestPractice practice)
         await page.Find(".sweat-log button").ClickAsync(new());
         page.WaitForAssertion(() => Assert.Empty(page.FindAll(".sweat-log")));
     }
+
+    [Fact]
+    public async Task A_hold_lifted_before_its_saving_is_done_is_lifted()
+    {
+        var id = await Practice.NewClient();
+        var page = Open<ClientPage>(
+            p => p.Add(c => c.Id, id),
+            Practice.Practitioner with
+            {
+                Role = StaffRole.Owner,
+            }
+        );
+        page.WaitForElement("#weigh-kg");
+        await Button(page, "Must be kept…").ClickAsync(new());
+        await page.Find("#keep-why").ChangeAsync("A claim is open.");
+        Task keeping;
+        Task releasing;
+        await using (var slow = await Practice.HoldUpClients())
+        {
+            keeping = Button(page, "Keep the record").ClickAsync(new());
+            await slow.SomebodyWaits();
+            page.WaitForAssertion(() => Button(page, "It may be erased again"));
+            releasing = Button(page, "It may be erased again").ClickAsync(new());
+        }
+        await Task.WhenAll(keeping, releasing);
+
+        page.WaitForAssertion(() => Button(page, "Erase…"));
+        var file = await Practice.Get<OpenClient>().Run(Practice.Practitioner, id, Cancel);
+        Assert.Null(file!.Client.Value.LegalHold);
+    }
+
+    private static AngleSharp.Dom.IElement Button(
+        IRenderedComponent<ClientPage> page,
+        string words
+    ) => page.FindAll("button").Single(b => b.TextContent == words);
 
     [Fact]
     public async Task A_client_who_must_not_be_weighed_is_offered_no_sweat_test()

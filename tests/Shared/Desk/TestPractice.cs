@@ -62,6 +62,13 @@ public sealed class TestPractice(PostgresServer server) : IAsyncLifetime
         Practitioner = await FoundPractice("Test Practice");
     }
 
+    /// <summary>New clients wait to be taken in until what is returned is disposed of; reading does not.</summary>
+    public Task<HeldUp> HoldUpNewClients() =>
+        HeldUp.By(_connection, "lock table client in exclusive mode");
+
+    /// <summary>Changes of clients wait, in their order, until what is returned is disposed of; reading does not.</summary>
+    public Task<HeldUp> HoldUpClients() => HeldUp.By(_connection, "select from client for update");
+
     public async Task<Desk> FoundPractice(string name)
     {
         var desk = new Desk(

@@ -167,6 +167,8 @@ public sealed partial class CoursePage
             refusal = $"Nothing may be planned yet: {hold.Title}. {hold.Reason}";
             return;
         }
+        if (isWorking)
+            return;
         (isWorking, said, conflicts) = (true, null, null);
         try
         {

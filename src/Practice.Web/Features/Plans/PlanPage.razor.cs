@@ -121,6 +121,8 @@ public sealed partial class PlanPage
 
     private async Task Rebalance(LocalDate day)
     {
+        if (IsBusy)
+            return;
         isWorking = true;
         try
         {
@@ -139,6 +141,8 @@ public sealed partial class PlanPage
 
     private async Task Rebuild()
     {
+        if (IsBusy)
+            return;
         build = CancellationTokenSource.CreateLinkedTokenSource(Leaving);
         building = new MenuProgress("Choosing meals", 0, null, 0);
         var progress = new Progress<MenuProgress>(p =>
@@ -163,6 +167,8 @@ public sealed partial class PlanPage
 
     private async Task Explain()
     {
+        if (IsBusy)
+            return;
         (isWorking, isExplaining) = (true, true);
         try
         {
@@ -206,12 +212,14 @@ public sealed partial class PlanPage
 
     private async Task Issue()
     {
-        await keeper!.Saving.Now();
-        if (keeper.Saving.Standing != SaveStanding.Saved)
+        if (IsBusy)
             return;
         isWorking = true;
         try
         {
+            await keeper!.Saving.Now();
+            if (keeper.Saving.Standing != SaveStanding.Saved)
+                return;
             refusal = IssueWords.Of(await Life.Issue.Run(Desk, File.Version, Leaving));
             if (refusal is null)
                 await Open();

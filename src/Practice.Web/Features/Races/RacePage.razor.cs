@@ -65,6 +65,8 @@ public sealed partial class RacePage
 
     private async Task Build()
     {
+        if (building is not null)
+            return;
         building = CancellationTokenSource.CreateLinkedTokenSource(Leaving);
         refusal = null;
         var outcome = await DraftPlan.Run(Desk, Id, file!.Choices, style, building.Token);

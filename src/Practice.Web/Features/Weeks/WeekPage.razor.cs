@@ -118,6 +118,8 @@ public sealed partial class WeekPage
 
     private async Task Work(Func<Task> work)
     {
+        if (isWorking)
+            return;
         isWorking = true;
         try
         {

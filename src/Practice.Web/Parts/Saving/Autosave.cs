@@ -20,7 +20,7 @@ internal sealed class Autosave<T>(
     where T : class
 {
     private static readonly TimeSpan Rest = TimeSpan.FromMilliseconds(700);
-    private Task before = Task.CompletedTask;
+    private readonly Turns turns = new();
     private CancellationTokenSource? resting;
     private int changes;
 
@@ -66,26 +66,20 @@ internal sealed class Autosave<T>(
     }
 
     /// <summary>Lets another task change what is on file, in turn with the saves.</summary>
-    public async Task Run(Func<OnFile<T>, Task<SaveOutcome<T>>> task)
-    {
-        var (earlier, mine) = (before, new TaskCompletionSource());
-        before = mine.Task;
-        await earlier;
-        try
+    public Task Run(Func<OnFile<T>, Task<SaveOutcome<T>>> task) =>
+        turns.Next(async () =>
         {
-            Standing = SaveStanding.Saving;
-            var asked = changes;
-            Take(await task(OnFile), asked);
-        }
-        catch (Exception e) when (e is DbException or TimeoutException)
-        {
-            Standing = SaveStanding.NotSaved;
-        }
-        finally
-        {
-            mine.SetResult();
-        }
-    }
+            try
+            {
+                Standing = SaveStanding.Saving;
+                var asked = changes;
+                Take(await task(OnFile), asked);
+            }
+            catch (Exception e) when (e is DbException or TimeoutException)
+            {
+                Standing = SaveStanding.NotSaved;
+            }
+        });
 
     /// <summary>Goes on from what somebody else saved.</summary>
     public T TakeTheirs()

@@ -59,6 +59,8 @@ public abstract class DefaultsFormPage<TForm> : DeskPage
     /// <summary>Saves what was typed.</summary>
     protected async Task Save()
     {
+        if (IsBusy)
+            return;
         (IsBusy, Refusal) = (true, null);
         try
         {
