@@ -56,6 +56,7 @@ public static class PracticeServices
         services.AddSingleton<MenuPlanner>();
         services.AddSingleton<IMenuPlanner>(provider => provider.GetRequiredService<MenuPlanner>());
         services.AddSingleton<ICourseScheduler, CourseScheduler>();
+        services.AddHostedService<WarmDatabase>();
         services.AddHostedService<WarmPlanner>();
         return services.AddAccounts().AddMail().AddTeam().AddTasks();
     }
