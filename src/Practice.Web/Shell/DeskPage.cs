@@ -1,5 +1,7 @@
 using Microsoft.AspNetCore.Components;
+using MudBlazor;
 using Practice.Service.Desks;
+using Practice.Web.Parts.Saving;
 
 namespace Practice.Web.Shell;
 
@@ -15,8 +17,42 @@ public abstract class DeskPage : ComponentBase, IDisposable
     [CascadingParameter]
     protected Desk Desk { get; set; } = null!;
 
+    /// <summary>Whether what was typed is being sent.</summary>
+    protected bool IsSending { get; private set; }
+
+    [Inject]
+    private ISnackbar Told { get; set; } = null!;
+
     /// <summary>Cancelled when the page is left; what comes back late may still ask.</summary>
     protected CancellationToken Leaving { get; }
+
+    /// <summary>
+    /// Sends what was typed. Asked to once more meanwhile, it does not send it twice; where the database is away it says so,
+    /// and the page stays as it is.
+    /// </summary>
+    /// <param name="send">
+    /// Tells whether the page stays. One that leads on is busy to its end: a hurried second press must not send again.
+    /// </param>
+    protected async Task Send(Func<Task<bool>> send)
+    {
+        ArgumentNullException.ThrowIfNull(send);
+        if (IsSending)
+            return;
+        var stays = true;
+        IsSending = true;
+        try
+        {
+            stays = await send();
+        }
+        catch (Exception e) when (Outage.IsBehind(e))
+        {
+            Told.Add(Outage.Words, Severity.Error);
+        }
+        finally
+        {
+            IsSending = !stays;
+        }
+    }
 
     /// <inheritdoc />
     public void Dispose()

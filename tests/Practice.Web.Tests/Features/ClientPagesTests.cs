@@ -2,6 +2,7 @@ using Bunit;
 using Bunit.TestDoubles;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
+using MudBlazor;
 using Practice.Domain.Clients;
 using Practice.Domain.Foods;
 using Practice.Domain.Practices;
@@ -121,6 +122,24 @@ public class ClientPagesTests(TestPractice practice)
         Assert.Single(
             await Practice.Get<FindClients>().Run(Practice.Practitioner, "Hasty", Cancel)
         );
+    }
+
+    [Fact]
+    public async Task What_was_typed_stays_while_the_database_is_away_and_is_saved_once_it_is_back()
+    {
+        var id = await Practice.NewClient();
+        var page = Open<DetailsPage>(p => p.Add(d => d.Id, id));
+        await page.WaitForElement("#notes").ChangeAsync("Eats early.");
+        await using (await Practice.TakeDatabaseAway())
+            await page.Find("form").SubmitAsync();
+
+        var told = Services.GetRequiredService<ISnackbar>().ShownSnackbars;
+        Assert.StartsWith("The database cannot be reached", Assert.Single(told).Message);
+        Assert.Equal("Eats early.", page.Find("#notes").GetAttribute("value"));
+
+        await page.Find("form").SubmitAsync();
+        var file = await Practice.Get<OpenClient>().Run(Practice.Practitioner, id, Cancel);
+        Assert.Equal("Eats early.", file!.Client.Value.Notes);
     }
 
     [Fact]

@@ -39,6 +39,30 @@ public class WorkbenchTests(TestPractice practice)
     }
 
     [Fact]
+    public async Task What_was_changed_while_the_database_was_away_stays_on_the_bench_and_is_saved_when_tried_again()
+    {
+        var (id, page) = await Bench();
+        var before = (await OnFile(id)).Days;
+        string glance;
+        await using (await Practice.TakeDatabaseAway())
+        {
+            await AnyStep(page).ClickAsync();
+            glance = Glance(page);
+            page.WaitForAssertion(() =>
+                Assert.Contains("Not saved", Saving(page), StringComparison.Ordinal)
+            );
+        }
+        Assert.Equal(before, (await OnFile(id)).Days);
+
+        await page.FindAll(".save button")[0].ClickAsync();
+        page.WaitForAssertion(() =>
+            Assert.Contains("Saved", Saving(page), StringComparison.Ordinal)
+        );
+        Assert.Equal(glance, Glance(page));
+        Assert.NotEqual(before, (await OnFile(id)).Days);
+    }
+
+    [Fact]
     public async Task A_locked_portion_is_left_alone_by_rebalancing_which_tells_what_it_changed()
     {
         var (id, page) = await Bench();

@@ -69,6 +69,9 @@ public sealed class TestPractice(PostgresServer server) : IAsyncLifetime
     /// <summary>Changes of clients wait, in their order, until what is returned is disposed of; reading does not.</summary>
     public Task<HeldUp> HoldUpClients() => HeldUp.By(_connection, "select from client for update");
 
+    /// <summary>The database is away until what is returned is disposed of.</summary>
+    public Task<DatabaseAway> TakeDatabaseAway() => DatabaseAway.Begin(_connection);
+
     public async Task<Desk> FoundPractice(string name)
     {
         var desk = new Desk(

@@ -1,4 +1,3 @@
-using System.Data.Common;
 using NodaTime;
 using Practice.Domain.Caseload;
 using Practice.Web.Parts.Notices;
@@ -75,7 +74,7 @@ internal sealed class Autosave<T>(
                 var asked = changes;
                 Take(await task(OnFile), asked);
             }
-            catch (Exception e) when (e is DbException or TimeoutException)
+            catch (Exception e) when (Outage.IsBehind(e))
             {
                 Standing = SaveStanding.NotSaved;
             }

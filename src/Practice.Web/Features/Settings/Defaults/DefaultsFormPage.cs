@@ -42,9 +42,6 @@ public abstract class DefaultsFormPage<TForm> : DeskPage
     /// <summary>What of it was changed and is wrong.</summary>
     protected EditContext Context { get; private set; } = null!;
 
-    /// <summary>Whether it is being saved.</summary>
-    protected bool IsBusy { get; private set; }
-
     /// <summary>Why it was not saved; null otherwise.</summary>
     protected string? Refusal { get; private set; }
 
@@ -57,33 +54,33 @@ public abstract class DefaultsFormPage<TForm> : DeskPage
     }
 
     /// <summary>Saves what was typed.</summary>
-    protected async Task Save()
-    {
-        if (IsBusy)
-            return;
-        (IsBusy, Refusal) = (true, null);
-        try
+    protected Task Save() =>
+        Send(async () =>
         {
-            var defaults = Form.ApplyTo(OnFile!.Value.Defaults);
-            switch (await SetDefaults.Run(Desk, OnFile, defaults, Leaving))
+            Refusal = null;
+            try
             {
-                case Saved<PracticeProfile>:
-                    Context.MarkAsUnmodified();
-                    Navigation.NavigateTo("/practice");
-                    return;
-                case Conflict<PracticeProfile>(var theirs):
+                var defaults = Form.ApplyTo(OnFile!.Value.Defaults);
+                if (
+                    await SetDefaults.Run(Desk, OnFile, defaults, Leaving)
+                    is Conflict<PracticeProfile>(var theirs)
+                )
+                {
                     Refusal =
                         "Somebody else saved this meanwhile. Below is what is on file now; type your change anew.";
                     Show(theirs!);
-                    break;
+                    return true;
+                }
             }
-        }
-        catch (ArgumentException e)
-        {
-            Refusal = e.Message;
-        }
-        IsBusy = false;
-    }
+            catch (ArgumentException e)
+            {
+                Refusal = e.Message;
+                return true;
+            }
+            Context.MarkAsUnmodified();
+            Navigation.NavigateTo("/practice");
+            return false;
+        });
 
     /// <summary>Something was set by a button: the form is changed and not saved yet.</summary>
     protected void Changed(string field) => Context.NotifyFieldChanged(Context.Field(field));
