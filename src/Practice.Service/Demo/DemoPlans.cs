@@ -1,5 +1,6 @@
 using System.Threading.Channels;
 using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
 using Practice.Domain.Caseload;
 using Practice.Domain.Plans;
 using Practice.Service.Desks;
@@ -14,7 +15,7 @@ internal sealed record DemoPlanOrder(Desk Desk, Guid RaceId, DemoClient Client);
 /// <summary>
 /// Makes the demo practice's plans behind the first page: real plans from the real planner take a second or two each.
 /// </summary>
-public sealed class DemoPlans(
+public sealed partial class DemoPlans(
     DraftPlan draft,
     OpenPlan open,
     Kitchen kitchen,
@@ -23,7 +24,8 @@ public sealed class DemoPlans(
     DemoCourses courses,
     DemoRehearsals rehearsals,
     UnfinishedDemo unfinished,
-    PracticeSettings settings
+    PracticeSettings settings,
+    ILogger<DemoPlans> log
 ) : BackgroundService
 {
     private readonly Channel<DemoPlanOrder> _orders = Channel.CreateUnbounded<DemoPlanOrder>();
@@ -43,11 +45,24 @@ public sealed class DemoPlans(
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
         if (settings.Demo && IsDone)
-            await Resume(stoppingToken);
+            await Try(Resume, stoppingToken);
         await foreach (var order in _orders.Reader.ReadAllAsync(stoppingToken))
         {
-            await Make(order, stoppingToken);
+            await Try(cancel => Make(order, cancel), stoppingToken);
             Interlocked.Decrement(ref _open);
+        }
+    }
+
+    private async Task Try(Func<CancellationToken, Task> work, CancellationToken cancel)
+    {
+        try
+        {
+            await work(cancel);
+        }
+        catch (Exception e) when (e is not OperationCanceledException)
+        {
+            // the database may be away: a demo is no reason to end the program
+            Stopped(e);
         }
     }
 
@@ -80,4 +95,10 @@ public sealed class DemoPlans(
             await issue.Run(desk, saved, cancel);
         await rehearsals.Make(desk, file.Client.Id, race, saved.Value, client.Rehearsals, cancel);
     }
+
+    [LoggerMessage(
+        LogLevel.Warning,
+        "A plan of the demo practice was not made; the next start makes it."
+    )]
+    private partial void Stopped(Exception e);
 }
