@@ -80,6 +80,22 @@ public class RehearsalPagesTests(TestPractice practice)
     }
 
     [Fact]
+    public async Task Feedback_that_meets_a_database_that_is_away_stays_in_its_form_and_can_be_sent_again()
+    {
+        var page = await RehearsalAsync(await BookAsync(await DraftAsync()));
+        await Button(page, "Type feedback in").ClickAsync();
+        await Button(page, "All eaten as planned").ClickAsync();
+        await Button(page, "Another symptom").ClickAsync();
+        await page.Find(".symptom input").ChangeAsync("6");
+        await using (await Practice.TakeDatabaseAway())
+            await Button(page, "Keep what was told").ClickAsync();
+        Assert.Equal("6", page.Find(".symptom input").GetAttribute("value"));
+
+        await Button(page, "Keep what was told").ClickAsync();
+        page.WaitForElement(".verdict.fail");
+    }
+
+    [Fact]
     public async Task Chances_say_so_when_they_rest_on_meals_that_nobody_told_of()
     {
         var page = await RehearsalAsync(await BookAsync(await DraftAsync()));

@@ -71,23 +71,25 @@ public sealed partial class RehearsalPage
         return Fetch();
     }
 
-    private async Task Tell(Feedback feedback)
-    {
-        try
+    private Task Tell(Feedback feedback) =>
+        Send(async () =>
         {
-            var told = await Work.Record.Run(Desk, file!.Rehearsal, feedback, Leaving);
-            notice =
-                told is Saved<Rehearsal>
-                    ? ""
-                    : "The client sent feedback at the same moment. Look at it before you type over it.";
-            isTelling = false;
-        }
-        catch (ArgumentException)
-        {
-            notice = "A number is out of its range: nothing was kept.";
-        }
-        await Fetch();
-    }
+            try
+            {
+                var told = await Work.Record.Run(Desk, file!.Rehearsal, feedback, Leaving);
+                notice =
+                    told is Saved<Rehearsal>
+                        ? ""
+                        : "The client sent feedback at the same moment. Look at it before you type over it.";
+                isTelling = false;
+            }
+            catch (ArgumentException)
+            {
+                notice = "A number is out of its range: nothing was kept.";
+            }
+            await Fetch();
+            return true;
+        });
 
     private Task<PlanDiff?> Preview(RehearsalJudgement judgement) =>
         Work.Decide.Preview(Desk, Id, judgement, Leaving);
