@@ -76,7 +76,9 @@ public class WeekPageTests(TestPractice practice)
         var page = OpenWeek(file);
         page.WaitForElement(".week > li");
         Assert.Contains("01:00 at home", page.Markup, StringComparison.Ordinal);
-        page.WaitForState(() => page.Find(".save.saved").TextContent.Contains(':'));
+        page.WaitForAssertion(() =>
+            Assert.Contains(":", page.Find(".save.saved").TextContent, StringComparison.Ordinal)
+        );
         Assert.Equal("America/New_York", (await OnFile(file)).Week!.ClientZoneId);
     }
 
